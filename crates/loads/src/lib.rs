@@ -1,0 +1,1 @@
+//! From a site and a house to loads on its members.

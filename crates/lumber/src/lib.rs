@@ -1,0 +1,1 @@
+//! Dimension lumber, timbers and engineered members one can pick up.

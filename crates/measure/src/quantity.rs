@@ -1,0 +1,275 @@
+//! The quantities, their base units, and the products and quotients that exist between them.
+
+use core::ops::{Add, AddAssign, Div, Mul, Neg, Sub};
+
+macro_rules! quantity {
+    ($(#[$doc:meta])* $name:ident, $make:ident, $read:ident, $unit:literal) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+        pub struct $name(f64);
+
+        impl $name {
+            /// None of it.
+            pub const ZERO: Self = Self(0.0);
+
+            #[doc = concat!("From a number of ", $unit, ". The number must be finite; text is checked where it is read.")]
+            #[must_use]
+            pub const fn $make(value: f64) -> Self {
+                debug_assert!(value.is_finite());
+                Self(value)
+            }
+
+            #[doc = concat!("As a number of ", $unit, ".")]
+            #[must_use]
+            pub const fn $read(self) -> f64 {
+                self.0
+            }
+
+            /// The larger of the two.
+            #[must_use]
+            pub const fn max(self, other: Self) -> Self {
+                if self.0 >= other.0 { self } else { other }
+            }
+
+            /// The smaller of the two.
+            #[must_use]
+            pub const fn min(self, other: Self) -> Self {
+                if self.0 <= other.0 { self } else { other }
+            }
+
+            /// Without its sign.
+            #[must_use]
+            pub const fn abs(self) -> Self {
+                Self(self.0.abs())
+            }
+        }
+
+        impl Add for $name {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl AddAssign for $name {
+            fn add_assign(&mut self, other: Self) {
+                self.0 += other.0;
+            }
+        }
+
+        impl Sub for $name {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl Neg for $name {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+
+        impl Mul<f64> for $name {
+            type Output = Self;
+            fn mul(self, factor: f64) -> Self {
+                Self(self.0 * factor)
+            }
+        }
+
+        impl Mul<$name> for f64 {
+            type Output = $name;
+            fn mul(self, quantity: $name) -> $name {
+                $name(self * quantity.0)
+            }
+        }
+
+        impl Div<f64> for $name {
+            type Output = Self;
+            fn div(self, divisor: f64) -> Self {
+                Self(self.0 / divisor)
+            }
+        }
+
+        impl Div for $name {
+            type Output = Ratio;
+            /// How many times the second goes into the first: a pure number.
+            fn div(self, other: Self) -> Ratio {
+                self.0 / other.0
+            }
+        }
+
+        impl core::iter::Sum for $name {
+            fn sum<I: Iterator<Item = Self>>(parts: I) -> Self {
+                parts.fold(Self::ZERO, Add::add)
+            }
+        }
+    };
+}
+
+/// A pure number: a factor, a share of capacity, a slenderness.
+pub type Ratio = f64;
+
+quantity!(
+    /// A length; held in inches.
+    Length, from_inches, inches, "inches"
+);
+quantity!(
+    /// An area of a section or of a surface; held in square inches.
+    Area, from_square_inches, square_inches, "square inches"
+);
+quantity!(
+    /// Section modulus `S`: what a section's shape gives it in bending; held in cubic inches.
+    SectionModulus, from_cubic_inches, cubic_inches, "cubic inches"
+);
+quantity!(
+    /// Second moment of area `I`: what a section's shape gives it in stiffness; held in inches to the fourth.
+    SecondMoment, from_inches_fourth, inches_fourth, "inches to the fourth"
+);
+quantity!(
+    /// A force; held in pounds.
+    Force, from_pounds, pounds, "pounds"
+);
+quantity!(
+    /// A load per length of a member; held in pounds per foot.
+    LineLoad, from_plf, plf, "pounds per foot"
+);
+quantity!(
+    /// A load per area of a surface; held in pounds per square foot.
+    AreaLoad, from_psf, psf, "pounds per square foot"
+);
+quantity!(
+    /// A stress, a strength or a modulus of elasticity; held in pounds per square inch.
+    Stress, from_psi, psi, "pounds per square inch"
+);
+quantity!(
+    /// A bending moment; held in inch-pounds.
+    Moment, from_inch_pounds, inch_pounds, "inch-pounds"
+);
+quantity!(
+    /// Bending stiffness `E I`; held in pound-square inches.
+    FlexuralRigidity, from_pound_square_inches, pound_square_inches, "pound-square inches"
+);
+quantity!(
+    /// A wind speed; held in miles per hour.
+    Speed, from_mph, mph, "miles per hour"
+);
+quantity!(
+    /// Weight per volume; held in pounds per cubic foot.
+    Density, from_pcf, pcf, "pounds per cubic foot"
+);
+quantity!(
+    /// A roof's pitch; held as inches of rise in twelve inches of run.
+    Slope, from_rise_in_twelve, rise_in_twelve, "inches of rise in twelve of run"
+);
+
+const INCHES_PER_FOOT: f64 = 12.0;
+/// Exact since 1959: one inch is 25.4 mm.
+const MILLIMETRES_PER_INCH: f64 = 25.4;
+const SQUARE_INCHES_PER_SQUARE_FOOT: f64 = INCHES_PER_FOOT * INCHES_PER_FOOT;
+
+impl Length {
+    /// From a number of feet.
+    #[must_use]
+    pub const fn from_feet(feet: f64) -> Self {
+        Self::from_inches(feet * INCHES_PER_FOOT)
+    }
+
+    /// From a number of millimetres.
+    #[must_use]
+    pub const fn from_millimetres(millimetres: f64) -> Self {
+        Self::from_inches(millimetres / MILLIMETRES_PER_INCH)
+    }
+
+    /// As a number of feet.
+    #[must_use]
+    pub const fn feet(self) -> f64 {
+        self.0 / INCHES_PER_FOOT
+    }
+
+    /// As a number of millimetres.
+    #[must_use]
+    pub const fn millimetres(self) -> f64 {
+        self.0 * MILLIMETRES_PER_INCH
+    }
+}
+
+impl Area {
+    /// From a number of square feet.
+    #[must_use]
+    pub const fn from_square_feet(square_feet: f64) -> Self {
+        Self::from_square_inches(square_feet * SQUARE_INCHES_PER_SQUARE_FOOT)
+    }
+
+    /// As a number of square feet.
+    #[must_use]
+    pub const fn square_feet(self) -> f64 {
+        self.0 / SQUARE_INCHES_PER_SQUARE_FOOT
+    }
+}
+
+impl Moment {
+    /// From a number of foot-pounds.
+    #[must_use]
+    pub const fn from_foot_pounds(foot_pounds: f64) -> Self {
+        Self::from_inch_pounds(foot_pounds * INCHES_PER_FOOT)
+    }
+
+    /// As a number of foot-pounds.
+    #[must_use]
+    pub const fn foot_pounds(self) -> f64 {
+        self.0 / INCHES_PER_FOOT
+    }
+}
+
+impl LineLoad {
+    /// As a number of pounds per inch, the unit beam equations in inches need.
+    #[must_use]
+    pub const fn pounds_per_inch(self) -> f64 {
+        self.0 / INCHES_PER_FOOT
+    }
+}
+
+macro_rules! product {
+    ($left:ident * $right:ident = $result:ident, |$l:ident, $r:ident| $value:expr) => {
+        impl Mul<$right> for $left {
+            type Output = $result;
+            fn mul(self, other: $right) -> $result {
+                let ($l, $r) = (self.0, other.0);
+                $result($value)
+            }
+        }
+    };
+}
+
+macro_rules! quotient {
+    ($left:ident / $right:ident = $result:ident, |$l:ident, $r:ident| $value:expr) => {
+        impl Div<$right> for $left {
+            type Output = $result;
+            fn div(self, other: $right) -> $result {
+                let ($l, $r) = (self.0, other.0);
+                $result($value)
+            }
+        }
+    };
+}
+
+product!(Length * Length = Area, |l, r| l * r);
+product!(Area * Length = SectionModulus, |a, l| a * l);
+product!(SectionModulus * Length = SecondMoment, |s, l| s * l);
+product!(Stress * Area = Force, |s, a| s * a);
+product!(Stress * SectionModulus = Moment, |f, s| f * s);
+product!(Stress * SecondMoment = FlexuralRigidity, |e, i| e * i);
+product!(Force * Length = Moment, |f, l| f * l);
+product!(LineLoad * Length = Force, |w, l| w * l / INCHES_PER_FOOT);
+product!(AreaLoad * Length = LineLoad, |p, l| p * l / INCHES_PER_FOOT);
+product!(AreaLoad * Area = Force, |p, a| p * a / SQUARE_INCHES_PER_SQUARE_FOOT);
+product!(Density * Area = LineLoad, |g, a| g * a / SQUARE_INCHES_PER_SQUARE_FOOT);
+quotient!(Area / Length = Length, |a, l| a / l);
+quotient!(Force / Area = Stress, |f, a| f / a);
+quotient!(Force / Length = LineLoad, |f, l| f / l * INCHES_PER_FOOT);
+quotient!(Force / Stress = Area, |f, s| f / s);
+quotient!(Moment / SectionModulus = Stress, |m, s| m / s);
+quotient!(Moment / Stress = SectionModulus, |m, f| m / f);
+quotient!(Moment / Force = Length, |m, f| m / f);

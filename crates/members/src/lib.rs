@@ -1,0 +1,1 @@
+//! Members that bend, lean or bear.

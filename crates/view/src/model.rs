@@ -1,0 +1,253 @@
+//! The parts of a screen, as plain data.
+
+use crate::scene::Scene;
+
+/// The stable name of an input, the same as in the headless command: `opening_width`.
+pub type FieldId = &'static str;
+
+/// The five states that a verdict can be in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum State {
+    /// It carries its load.
+    Carries,
+    /// It carries it with nothing to spare.
+    AtLimit,
+    /// It does not.
+    Short,
+    /// Not for this tool to decide.
+    Outside,
+    /// Something is still to be said.
+    NotKnown,
+}
+
+/// The answer of a screen: what is largest on it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Answer {
+    /// The verdict's state.
+    pub state: State,
+    /// The figure: `2-2x10`.
+    pub figure: String,
+    /// The verdict in the trade's words: `carries it`.
+    pub word: String,
+    /// Share of capacity used, 1 at the limit; none where there is no number.
+    pub share: Option<f64>,
+    /// The share in words: `82 %, bending`.
+    pub share_text: String,
+    /// What to do, in sentences.
+    pub action: Vec<String>,
+}
+
+/// Where the value of a field comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Origin {
+    /// Typed for this check.
+    Typed,
+    /// From the job's site values.
+    Site,
+    /// Assumed until someone says otherwise: underlined with dashes wherever it appears.
+    Assumed,
+    /// Not said, and nothing is assumed.
+    Unknown,
+}
+
+/// How a field is filled.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Entry {
+    /// A length, with the tape below it.
+    Length {
+        /// Where the tape starts, inches.
+        least: f64,
+        /// Where the tape ends, inches.
+        most: f64,
+    },
+    /// A number with a unit written after it.
+    Number {
+        /// The unit: `psf`.
+        unit: &'static str,
+    },
+    /// One of a few, each with a word and perhaps a small picture.
+    Choice(Vec<ChoiceOption>),
+}
+
+/// One option of a choice.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ChoiceOption {
+    /// The value stored when it is chosen.
+    pub value: &'static str,
+    /// The words on it.
+    pub label: String,
+    /// A small section picture.
+    pub picture: Option<Scene>,
+}
+
+/// One input as the screen shows it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Field {
+    /// Its stable name.
+    pub id: FieldId,
+    /// Its label.
+    pub label: &'static str,
+    /// One line of help below it; may be empty.
+    pub help: &'static str,
+    /// How it is filled.
+    pub entry: Entry,
+    /// What was typed, as typed; empty when nothing was.
+    pub text: String,
+    /// The value in use, in words: `6' 0"`, `40 psf`, `joists bear on it`.
+    pub shown: String,
+    /// What was understood from the text, echoed: `98 3/4 in = 8' 2-3/4"`; empty when nothing was typed.
+    pub echo: String,
+    /// The value in use as a number of the field's base unit (inches for a length), for the tape.
+    pub number: Option<f64>,
+    /// Where the value in use comes from.
+    pub origin: Origin,
+    /// What is wrong with the text, as a sentence.
+    pub problem: Option<String>,
+    /// Which group of inputs it belongs to.
+    pub group: Group,
+}
+
+/// Groups of inputs, in the order they are asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Group {
+    /// The opening itself: shown first.
+    Opening,
+    /// What it carries.
+    Carries,
+    /// The wall around it.
+    Wall,
+    /// The wood.
+    Wood,
+    /// Loads and site, kept with the job.
+    Site,
+    /// Limits and rarely changed things.
+    Limits,
+}
+
+/// A share of capacity as a labelled bar with its mark at 100 %.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bar {
+    /// What is checked: `Bending`.
+    pub label: String,
+    /// Share of capacity used; 1 at the limit.
+    pub share: f64,
+    /// The share in words: `82 %`.
+    pub percent: String,
+    /// Demand against capacity: `887 of 1,006 psi, D + 0.75L + 0.75S`.
+    pub detail: String,
+    /// Its own state.
+    pub state: State,
+    /// Whether this one governs.
+    pub governs: bool,
+}
+
+/// One size that was tried.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Candidate {
+    /// The value that chooses it: `2-2x10`.
+    pub value: String,
+    /// Its name on the screen.
+    pub name: String,
+    /// Its state.
+    pub state: State,
+    /// `82 %, bending` or why it does not fit.
+    pub note: String,
+    /// Share of capacity used.
+    pub share: Option<f64>,
+    /// Whether it is the one that the answer is about.
+    pub chosen: bool,
+    /// Whether it is the smallest of its family that works and fits.
+    pub smallest: bool,
+}
+
+/// A family of sizes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Family {
+    /// Its name: `Built-up 2x, SPF No. 2`.
+    pub name: String,
+    /// Its sizes, smallest first.
+    pub sizes: Vec<Candidate>,
+}
+
+/// A short paragraph under a heading, with a state of its own: the code table, the kings, the jacks.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Panel {
+    /// Its heading.
+    pub heading: String,
+    /// Its state.
+    pub state: State,
+    /// Its answer, larger: `2 jacks each side`.
+    pub figure: String,
+    /// Its sentences.
+    pub lines: Vec<String>,
+}
+
+/// One row of the cut list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cut {
+    /// How many.
+    pub count: u32,
+    /// What: `Jack, 2x4`.
+    pub piece: String,
+    /// How long.
+    pub length: String,
+    /// Spoken length, for screen readers.
+    pub spoken: String,
+    /// How it comes about: `head height less bottom plate`.
+    pub note: String,
+}
+
+/// One step of the working.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WorkingStep {
+    /// Its symbol: `f_b`.
+    pub symbol: String,
+    /// What it is.
+    pub meaning: String,
+    /// The expression with its numbers put in.
+    pub expression: String,
+    /// Its value with unit.
+    pub value: String,
+    /// Clause and status: `NDS 2018 3.3.3, looked up`.
+    pub source: String,
+    /// Whether it rests on an assumed value.
+    pub assumed: bool,
+}
+
+/// A part of the working.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WorkingPart {
+    /// Its heading: `Loads`.
+    pub heading: String,
+    /// Its steps.
+    pub steps: Vec<WorkingStep>,
+}
+
+/// Everything the header screen shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HeaderScreen {
+    /// The answer.
+    pub answer: Answer,
+    /// False when a field is wrong and the answer is the last good one: it is greyed and says `not updated`.
+    pub current: bool,
+    /// The opening drawn to scale.
+    pub picture: Scene,
+    /// The inputs, in order.
+    pub fields: Vec<Field>,
+    /// Questions still to be answered, each with the field that answers it.
+    pub questions: Vec<(FieldId, String)>,
+    /// The checks of the chosen size, governing first.
+    pub bars: Vec<Bar>,
+    /// Jacks, kings, the code table, fit, wind, the gap: in the order of the screen.
+    pub panels: Vec<Panel>,
+    /// All sizes tried, by family.
+    pub families: Vec<Family>,
+    /// What to cut.
+    pub cuts: Vec<Cut>,
+    /// What was assumed, in sentences, each with the field that states it, where there is one.
+    pub assumptions: Vec<(Option<FieldId>, String)>,
+    /// The usual cautions.
+    pub cautions: Vec<String>,
+    /// The working of the chosen size.
+    pub working: Vec<WorkingPart>,
+}

@@ -1,0 +1,2 @@
+//! Set up, serve, test, bench and package.
+fn main() {}

@@ -1,0 +1,1 @@
+//! The Galeframe web app.
