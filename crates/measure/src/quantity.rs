@@ -1,4 +1,9 @@
 //! The quantities, their base units, and the products and quotients that exist between them.
+//!
+//! Each quantity is one `f64` of its base unit, which the constructor and the accessor name. A constructor takes
+//! finite numbers only, and says so in debug builds. Adding, scaling and comparing stay within one quantity; a product
+//! or a quotient of two gives the quantity that it is, with feet turned into inches where the base units need it. A
+//! product with no meaning here does not compile. Nothing rounds beyond the last bit of the `f64`.
 
 use core::ops::{Add, AddAssign, Div, Mul, Neg, Sub};
 
@@ -165,8 +170,8 @@ quantity!(
 );
 
 const INCHES_PER_FOOT: f64 = 12.0;
-/// Exact since 1959: one inch is 25.4 mm.
-const MILLIMETRES_PER_INCH: f64 = 25.4;
+/// An inch is 25.4 mm exactly, by definition since 1959. As 127/5 both numbers are exact in binary, which 25.4 is not.
+const MILLIMETRES_IN_FIVE_INCHES: f64 = 127.0;
 const SQUARE_INCHES_PER_SQUARE_FOOT: f64 = INCHES_PER_FOOT * INCHES_PER_FOOT;
 
 impl Length {
@@ -179,7 +184,7 @@ impl Length {
     /// From a number of millimetres.
     #[must_use]
     pub const fn from_millimetres(millimetres: f64) -> Self {
-        Self::from_inches(millimetres / MILLIMETRES_PER_INCH)
+        Self::from_inches(millimetres * 5.0 / MILLIMETRES_IN_FIVE_INCHES)
     }
 
     /// As a number of feet.
@@ -191,7 +196,7 @@ impl Length {
     /// As a number of millimetres.
     #[must_use]
     pub const fn millimetres(self) -> f64 {
-        self.0 * MILLIMETRES_PER_INCH
+        self.0 * MILLIMETRES_IN_FIVE_INCHES / 5.0
     }
 }
 
