@@ -1,0 +1,158 @@
+//! What is known of a beam once it is solved.
+
+use measure::{FlexuralRigidity, Force, Length, Moment, Ratio};
+
+use super::load::on_beam;
+use super::segment::Segment;
+use super::{Beam, BeamError, Extremes};
+
+/// What a support gives to the beam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Reaction {
+    /// Where the support is, from the beam's left end.
+    pub at: Length,
+    /// Its force on the beam, positive upward. Below zero the beam lifts there and must be held down.
+    pub force: Force,
+    /// Its fixing moment on the beam, positive clockwise; zero at a simple support.
+    pub moment: Moment,
+}
+
+/// Whether a stretch of the beam has a support at both ends or at one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StretchKind {
+    /// What sticks out to the left of the first support.
+    LeftOverhang,
+    /// Between two neighbouring supports.
+    Span,
+    /// What sticks out to the right of the last support.
+    RightOverhang,
+}
+
+/// A span or an overhang, and its extremes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stretch {
+    /// Span or overhang.
+    pub kind: StretchKind,
+    /// Where it starts, from the beam's left end.
+    pub from: Length,
+    /// Where it ends, from the beam's left end.
+    pub to: Length,
+    /// The extremes over it, both ends counted, each seen from inside the stretch.
+    pub extremes: Extremes,
+}
+
+/// Shear, moment, slope and deflection at one place. Signs are those of [`beam`](super).
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Section {
+    /// Where, from the beam's left end.
+    pub at: Length,
+    /// Shear.
+    pub shear: Force,
+    /// Bending moment, positive sagging.
+    pub moment: Moment,
+    /// Slope, inch per inch, positive where the beam falls towards the right.
+    pub slope: Ratio,
+    /// Deflection, positive downward.
+    pub deflection: Length,
+}
+
+/// A solved beam: reactions, and the shear, moment, slope and deflection at any place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Solution {
+    beam: Beam,
+    reactions: Vec<Reaction>,
+    segments: Vec<Segment>,
+    stretches: Vec<Stretch>,
+    extremes: Extremes,
+}
+
+impl Section {
+    /// The section at a distance `t` from the start of a segment.
+    pub(super) fn new(segment: &Segment, t: f64, ei: FlexuralRigidity) -> Self {
+        let (state, stiffness) = (segment.state(t), ei.pound_square_inches());
+        let at = if t < segment.length() { segment.start + t } else { segment.end };
+        Self {
+            at: Length::from_inches(at),
+            shear: Force::from_pounds(state.shear),
+            moment: Moment::from_inch_pounds(state.moment),
+            slope: state.slope / stiffness,
+            deflection: Length::from_inches(state.deflection / stiffness),
+        }
+    }
+}
+
+impl Solution {
+    /// There must be one segment and one stretch at least, each from left to right without a gap.
+    pub(super) fn new(beam: Beam, reactions: Vec<Reaction>, segments: Vec<Segment>, stretches: Vec<Stretch>) -> Self {
+        let extremes = stretches.iter().fold(stretches[0].extremes, |all, next| all.merged(next.extremes));
+        Self { beam, reactions, segments, stretches, extremes }
+    }
+
+    /// The beam that was solved.
+    #[must_use]
+    pub const fn beam(&self) -> &Beam {
+        &self.beam
+    }
+
+    /// What each support gives, from left to right.
+    #[must_use]
+    pub fn reactions(&self) -> &[Reaction] {
+        &self.reactions
+    }
+
+    /// The overhangs and spans from left to right, each with its extremes.
+    #[must_use]
+    pub fn stretches(&self) -> &[Stretch] {
+        &self.stretches
+    }
+
+    /// The extremes over the whole beam.
+    #[must_use]
+    pub const fn extremes(&self) -> &Extremes {
+        &self.extremes
+    }
+
+    /// The section just left of a place. It differs from [`Solution::just_right_of`] where a force, a moment or a
+    /// support acts. At the beam's left end both look at the beam.
+    ///
+    /// # Errors
+    /// [`BeamError::PlaceOffBeam`] when the place is not on the beam.
+    pub fn just_left_of(&self, at: Length) -> Result<Section, BeamError> {
+        self.section(at, |segment, place| segment.start < place)
+    }
+
+    /// The section just right of a place. At the beam's right end it looks at the beam.
+    ///
+    /// # Errors
+    /// [`BeamError::PlaceOffBeam`] when the place is not on the beam.
+    pub fn just_right_of(&self, at: Length) -> Result<Section, BeamError> {
+        self.section(at, |segment, place| segment.start <= place)
+    }
+
+    /// The points of a picture of the shear, the moment and the deflection, from left to right.
+    ///
+    /// Every place where a load or a support starts, ends or acts is there twice, as it is just left and just right of
+    /// it, so that a line through the points has its true steps. Every extreme is there too, and between two such
+    /// places `between` more points at equal distances.
+    #[must_use]
+    pub fn diagram(&self, between: u16) -> Vec<Section> {
+        let points = |segment| {
+            let mut places = Segment::turning_points(segment);
+            let step = segment.length() / (f64::from(between) + 1.0);
+            places.extend((1..=between).map(|index| step * f64::from(index)));
+            places.sort_by(f64::total_cmp);
+            places.dedup();
+            places.into_iter().map(|t| Section::new(segment, t, self.beam.ei())).collect::<Vec<_>>()
+        };
+        self.segments.iter().flat_map(points).collect()
+    }
+
+    /// In the last segment for which `reaches` says that it starts before the place.
+    fn section(&self, at: Length, reaches: impl Fn(&Segment, f64) -> bool) -> Result<Section, BeamError> {
+        let length = self.beam.length();
+        let place = on_beam(at, length).ok_or(BeamError::PlaceOffBeam { at, length })?;
+        let index = self.segments.partition_point(|segment| reaches(segment, place)).saturating_sub(1);
+        let segment = &self.segments[index];
+        Ok(Section::new(segment, place - segment.start, self.beam.ei()))
+    }
+}

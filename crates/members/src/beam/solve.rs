@@ -1,0 +1,73 @@
+//! Puts the solved stretches together.
+
+use measure::{Force, Length, Moment};
+
+use super::frame::Frame;
+use super::load::PlacedLoad;
+use super::segment::{Segment, State, carry};
+use super::strips::{Strip, cut};
+use super::{Beam, BeamError, Extremes, Reaction, Restraint, Section, Solution, Stretch, StretchKind};
+
+/// Far above any beam and far below what a number can hold, so that no sum or quotient of results overflows.
+const LARGEST: f64 = 1e100;
+
+pub(super) fn solve(beam: &Beam, loads: &[PlacedLoad]) -> Result<Solution, BeamError> {
+    let strips = cut(beam.length().inches(), beam.supports().iter().map(|support| support.at.inches()), loads);
+    let frame = Frame::new(beam.supports(), &strips);
+    let legs = frame.legs();
+    let (mut segments, mut stretches, mut ends) = (Vec::new(), Vec::new(), Vec::new());
+    for (index, leg) in legs.iter().enumerate() {
+        let (mut pieces, end) = carry(leg.strips, leg.start);
+        if let Some(last) = pieces.last_mut() {
+            last.close(leg.end_moment, leg.end_deflection);
+        }
+        if let Some(extremes) = extremes(beam, &pieces)? {
+            let kind = match index {
+                0 => StretchKind::LeftOverhang,
+                _ if index + 1 == legs.len() => StretchKind::RightOverhang,
+                _ => StretchKind::Span,
+            };
+            let (from, to) = (pieces[0].start, pieces[pieces.len() - 1].end);
+            stretches.push(Stretch { kind, from: Length::from_inches(from), to: Length::from_inches(to), extremes });
+        }
+        segments.extend(pieces);
+        ends.push(end);
+    }
+    let starts: Vec<State> = legs.iter().map(|leg| leg.start).collect();
+    let reactions = reactions(beam, frame.joints(), &starts[1..], &ends);
+    Ok(Solution::new(beam.clone(), reactions, segments, stretches))
+}
+
+/// The extremes over neighbouring segments, or `None` if there are none.
+fn extremes(beam: &Beam, segments: &[Segment]) -> Result<Option<Extremes>, BeamError> {
+    let mut held: Option<Extremes> = None;
+    for segment in segments {
+        for t in segment.turning_points() {
+            if segment.state(t).largest_part(beam.ei().pound_square_inches()) > LARGEST {
+                return Err(BeamError::TooLarge);
+            }
+            let here = Extremes::at(&Section::new(segment, t, beam.ei()));
+            held = Some(held.map_or(here, |all| all.merged(here)));
+        }
+    }
+    Ok(held)
+}
+
+/// Each support gives what the beam on its two sides and the load right on it leave open. `rights` and `lefts` are the
+/// states just right and just left of each support.
+fn reactions(beam: &Beam, joints: &[&Strip], rights: &[State], lefts: &[State]) -> Vec<Reaction> {
+    let mut reactions = Vec::with_capacity(joints.len());
+    for (index, support) in beam.supports().iter().enumerate() {
+        let (left, right, joint) = (lefts[index], rights[index], joints[index]);
+        let moment = match support.restraint {
+            Restraint::Simple => 0.0,
+            Restraint::Fixed => right.moment - left.moment - joint.couple,
+        };
+        reactions.push(Reaction {
+            at: support.at,
+            force: Force::from_pounds(right.shear - left.shear + joint.force),
+            moment: Moment::from_inch_pounds(moment),
+        });
+    }
+    reactions
+}
