@@ -5,6 +5,14 @@
 //!
 //! *Invariant*: nothing here rounds, assumes, chooses or words anything for a screen. A new edition is a new folder.
 
+pub mod asce7_16;
+pub mod irc_2012;
+pub mod irc_2015;
+pub mod irc_2018;
+pub mod irc_2021;
+pub mod nds_2018;
+mod outside_table;
 mod source;
 
+pub use outside_table::OutsideTable;
 pub use source::{Source, Status};

@@ -1,0 +1,80 @@
+//! Chapter 15: special loading conditions; built-up columns.
+
+use measure::Length;
+
+use super::{
+    Cited, OutsideLimits,
+    limits::{Accepted, Limit},
+    nds,
+};
+use crate::Status::{FromMemory, LookedUp};
+
+/// How the plies of a built-up column are joined, to the rules of §15.3.3 and §15.3.4.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum PlyFastening {
+    /// Nailed.
+    Nailed,
+    /// Bolted.
+    Bolted,
+}
+
+/// The direction in which a built-up column would bow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum BowDirection {
+    /// Across the plies, so that they slip on each other: `ℓ_e2/d_2`, with `d_2` the thickness of all plies.
+    AcrossPlies,
+    /// Along the faces of the plies, each bending alike: `ℓ_e1/d_1`, with `d_1` the depth of one ply.
+    AlongPlies,
+}
+
+/// Built-up column factor `K_f`, which multiplies `C_P` of Eq. 3.7-1.
+///
+/// Takes the number of plies, the thickness of one, how they are joined and the direction of the bow. Work both
+/// directions and use the smaller load. Gives a pure number. Where the nailing or bolting rules are not met, each
+/// ply is a column of its own.
+///
+/// Source: NDS 2018 §15.3.2, Eq. 15.3-1 (looked up; limits of §15.3.1 from memory).
+///
+/// # Errors
+/// When there are not 2 to 5 plies, or a ply is thinner than 1.5 in.
+///
+/// ```
+/// use measure::Length;
+/// use standards::nds_2018::chapter_15::{BowDirection, PlyFastening, built_up_column_factor};
+/// let ply = Length::from_inches(1.5);
+/// let factor = built_up_column_factor(3, ply, PlyFastening::Nailed, BowDirection::AcrossPlies)?;
+/// assert_eq!(factor.value, 0.6);
+/// # Ok::<(), standards::nds_2018::OutsideLimits>(())
+/// ```
+pub fn built_up_column_factor(
+    plies: u8,
+    ply_thickness: Length,
+    fastening: PlyFastening,
+    bow: BowDirection,
+) -> Result<Cited<f64>, OutsideLimits> {
+    PLIES.check(f64::from(plies))?;
+    PLY_THICKNESS.check(ply_thickness.inches())?;
+    let value = match (bow, fastening) {
+        (BowDirection::AlongPlies, _) => 1.0,
+        (BowDirection::AcrossPlies, PlyFastening::Nailed) => 0.6,
+        (BowDirection::AcrossPlies, PlyFastening::Bolted) => 0.75,
+    };
+    Ok(Cited::new(value, nds("§15.3.2", LookedUp)))
+}
+
+const PLIES: Limit = Limit {
+    what: "number of plies",
+    unit: "",
+    accepted: Accepted::Between(2.0, 5.0),
+    covers: "2 to 5 plies",
+    source: nds("§15.3.1", FromMemory),
+    next_step: "Use 2 to 5 plies, or one solid post.",
+};
+const PLY_THICKNESS: Limit = Limit {
+    what: "thickness of one ply",
+    unit: "in",
+    accepted: Accepted::Between(1.5, f64::MAX),
+    covers: "plies 1-1/2 in thick and thicker",
+    next_step: "Use plies 1-1/2 in thick or thicker.",
+    ..PLIES
+};
