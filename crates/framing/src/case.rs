@@ -51,6 +51,8 @@ header_case! {
     carries,
     /// What stands on the header: `framing_bears` (joists or rafters) or `cripple_studs`.
     above,
+    /// What closes the opening: `framed_unit` (a window or door fixed all round) or `overhead_door`.
+    closure,
     /// Width of the building at right angles to the ridge: `28'`.
     building_width,
     /// Roof overhang, measured level: `2'`.
@@ -117,6 +119,8 @@ header_case! {
     exposure,
     /// Mean roof height: `25'`.
     mean_roof_height,
+    /// Whether the opening is near a corner of the house, where the wind pulls hardest: `yes` or `no`.
+    near_corner,
     /// Wind pressure on the wall at allowable-stress level, where the drawing gives one: `17.8 psf`.
     wind_pressure,
     /// Live-load deflection limit: `360` for L/360.

@@ -1,5 +1,20 @@
-//! The one flow from a job to its answers, and the headless command.
+//! The one flow from what was typed to what is answered, and the headless command.
+//!
+//! What is here: the inputs of a check and what may be typed in them ([`field`]), how they are read ([`reading`]), the
+//! check itself ([`header`]), its sentences ([`words`]), and the command's lines ([`check`]).
+//!
+//! *Invariant*: no clock, no randomness, no storage, no browser; and no second way to compute anything that a crate
+//! below computes.
 
+mod answering;
 mod case;
+pub mod check;
+pub mod field;
+pub mod header;
+pub mod reading;
+pub mod reply;
+pub mod words;
 
+pub use answering::{piece, reply};
 pub use case::HeaderCase;
+pub use header::{HeaderOutcome, derive_header};

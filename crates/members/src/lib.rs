@@ -1,1 +1,11 @@
-//! Members that bend, lean or bear.
+//! Members that bend, lean or bear: is it big enough, and what is the next size that is.
+//!
+//! What is here: [`header`], the check of a header over an opening with its jacks and kings; [`mod@beam`], the exact
+//! analysis of straight beams; [`working`], the ordered steps that an engineer can audit.
+//!
+//! *Invariant*: a check takes quantities and gives quantities. It knows no field of a form, no default, no edition
+//! beyond the one it is handed; and it never answers outside the limits of the clauses it uses.
+
+pub mod beam;
+pub mod header;
+pub mod working;

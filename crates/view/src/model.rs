@@ -67,6 +67,8 @@ pub enum Entry {
     },
     /// One of a few, each with a word and perhaps a small picture.
     Choice(Vec<ChoiceOption>),
+    /// A name of one's own.
+    Text,
 }
 
 /// One option of a choice.
@@ -120,8 +122,12 @@ pub enum Group {
     Wood,
     /// Loads and site, kept with the job.
     Site,
+    /// A member typed in from its label.
+    Label,
     /// Limits and rarely changed things.
     Limits,
+    /// What was found on site.
+    AsBuilt,
 }
 
 /// A share of capacity as a labelled bar with its mark at 100 %.

@@ -1,0 +1,136 @@
+//! What may be typed in each input, and what is said of the rest.
+
+use framing::field::{HEADER_FIELDS, Kind, Unsaid, header_field};
+use framing::reading::{Origin, Reading};
+use framing::{HeaderCase, derive_header};
+
+fn typed(field: &str, text: &str) -> HeaderCase {
+    let mut case = HeaderCase::default();
+    assert!(case.set(field, Some(text.to_owned())), "no input {field}");
+    case
+}
+
+fn read(case: &HeaderCase) -> Reading {
+    derive_header(case, &HeaderCase::default()).reading
+}
+
+#[test]
+fn the_inputs_and_their_descriptions_are_the_same() {
+    let described: Vec<&str> = HEADER_FIELDS.iter().map(|spec| spec.id).collect();
+    for field in HeaderCase::FIELDS {
+        assert!(described.contains(field), "{field} has no description");
+    }
+    assert_eq!(described.len(), HeaderCase::FIELDS.len());
+}
+
+/// Every assumed value is one that would be taken if it were typed, and reads the same.
+#[test]
+fn what_is_assumed_may_be_typed() {
+    for spec in HEADER_FIELDS {
+        if let Unsaid::Assumed(text, why) = spec.unsaid {
+            let reading = read(&typed(spec.id, text));
+            let value = reading.get(spec.id).unwrap();
+            assert_eq!((value.origin, &value.problem), (Origin::Typed, &None), "{}", spec.id);
+            assert!(!why.is_empty());
+            assert_eq!(value.number, read(&HeaderCase::default()).get(spec.id).unwrap().number);
+        }
+    }
+}
+
+/// Nothing typed anywhere, and every answer is there.
+#[test]
+fn the_shortest_path_answers() {
+    assert!(derive_header(&HeaderCase::default(), &HeaderCase::default()).answered.is_some());
+}
+
+/// Empty, negative, absurd, not a number, the wrong unit: each is a sentence at its own field, and none an answer.
+#[test]
+fn nonsense_is_refused_at_its_field_with_a_sentence() {
+    for spec in HEADER_FIELDS {
+        let nonsense: &[&str] = match spec.kind {
+            Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "6' 14\"", "NaN", "1e3", "1/0", "5/6"],
+            Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN", "1e3", "40 kg", "--4"],
+            Kind::Choice(_) => &["neither", "0"],
+            Kind::Size => &["9-2x40", "two by ten"],
+            Kind::Name => &[],
+        };
+        for text in nonsense {
+            let outcome = derive_header(&typed(spec.id, text), &HeaderCase::default());
+            let problem = outcome.reading.get(spec.id).unwrap().problem.clone();
+            let problem = problem.unwrap_or_else(|| panic!("{}: {text} was taken", spec.id));
+            assert!(problem.ends_with('.') && problem.contains(' '), "{}: {problem}", spec.id);
+            assert!(outcome.answered.is_none(), "{}: {text}", spec.id);
+        }
+        // Nothing typed is never wrong by itself.
+        assert!(read(&typed(spec.id, "   ")).get(spec.id).unwrap().problem.is_none(), "{}", spec.id);
+    }
+}
+
+#[test]
+fn what_was_understood_is_echoed() {
+    let reading = read(&typed("opening_width", "98 3/4"));
+    assert_eq!(reading.get("opening_width").unwrap().echo, "98 3/4 in = 8' 2-3/4\"");
+    let reading = read(&typed("building_width", "28"));
+    assert_eq!(reading.get("building_width").unwrap().shown, "28' 0\"");
+}
+
+#[test]
+fn site_values_fill_what_was_not_typed() {
+    let site = typed("ground_snow", "50 psf");
+    let from_site = Reading::of(&HeaderCase::default(), &site);
+    let value = from_site.get("ground_snow").unwrap();
+    assert_eq!((value.origin, value.number), (Origin::Site, Some(50.0)));
+    let typed_over = Reading::of(&typed("ground_snow", "70 psf"), &site);
+    assert_eq!(typed_over.get("ground_snow").unwrap().number, Some(70.0));
+    // The opening is not the site's.
+    let not_kept = Reading::of(&HeaderCase::default(), &typed("opening_width", "9'"));
+    assert_eq!(not_kept.get("opening_width").unwrap().origin, Origin::Assumed);
+}
+
+#[test]
+fn a_head_too_high_for_its_wall_is_refused_with_the_most_that_fits() {
+    let mut case = typed("wall_height", "8'");
+    case.set("head_height", Some("7' 9\"".to_owned()));
+    let reading = read(&case);
+    let problem = reading.get("head_height").unwrap().problem.as_deref().unwrap();
+    // 8' less two plates and a 3-1/2 in deep header.
+    assert!(problem.contains("at most 7' 5-1/2\" is taken"), "{problem}");
+}
+
+#[test]
+fn a_label_half_typed_says_what_is_missing_where_it_is_missing() {
+    let reading = read(&typed("label_fb", "2600 psi"));
+    let missing: Vec<&str> = reading.problems().map(|(field, _)| field).collect();
+    assert!(missing.contains(&"label_depth") && missing.contains(&"label_e") && !missing.contains(&"label_fb"));
+}
+
+#[test]
+fn a_label_typed_whole_is_tried_and_may_be_chosen() {
+    let mut case = HeaderCase::default();
+    for (field, text) in [
+        ("label_name", "beam A"),
+        ("label_breadth", "3-1/2"),
+        ("label_depth", "11-1/4"),
+        ("label_fb", "2900"),
+        ("label_fv", "285"),
+        ("label_e", "2000000"),
+        ("label_fc_perp", "750"),
+        ("label_depth_exponent", "0.111"),
+        ("size", "3-1/2x11-1/4 beam A"),
+    ] {
+        assert!(case.set(field, Some(text.to_owned())));
+    }
+    let (_, answer) = derive_header(&case, &HeaderCase::default()).answered.unwrap();
+    assert_eq!(answer.tried[answer.judged].member.name(), "3-1/2x11-1/4 beam A");
+    assert!(answer.tried[answer.judged].works());
+}
+
+#[test]
+fn labels_are_told_apart() {
+    let mut labels: Vec<&str> = HEADER_FIELDS.iter().map(|spec| spec.label).collect();
+    labels.sort_unstable();
+    let all = labels.len();
+    labels.dedup();
+    assert_eq!(labels.len(), all);
+    assert!(header_field("opening_width").is_some() && header_field("nothing").is_none());
+}

@@ -1,0 +1,65 @@
+//! The inputs as the screen shows them.
+
+use framing::field::{Group as SpecGroup, Kind};
+use framing::reading::{Origin as ReadOrigin, Reading, Value};
+
+use super::section;
+use crate::model::{ChoiceOption, Entry, Field, Group, Origin};
+
+/// Every input, in the order they are asked. The size is chosen from the list of sizes, not typed.
+pub(super) fn fields(reading: &Reading) -> Vec<Field> {
+    reading.values.iter().filter(|value| value.spec.kind != Kind::Size).map(field).collect()
+}
+
+fn field(value: &Value) -> Field {
+    let typed = value.origin == ReadOrigin::Typed;
+    Field {
+        id: value.spec.id,
+        label: value.spec.label,
+        help: value.spec.help,
+        entry: entry(value),
+        text: if typed { value.text.clone() } else { String::new() },
+        shown: value.shown.clone(),
+        echo: if typed { value.echo.clone() } else { String::new() },
+        number: value.number,
+        origin: match value.origin {
+            ReadOrigin::Typed => Origin::Typed,
+            ReadOrigin::Site => Origin::Site,
+            ReadOrigin::Assumed => Origin::Assumed,
+            ReadOrigin::Unsaid => Origin::Unknown,
+        },
+        problem: value.problem.clone(),
+        group: group(value.spec.group),
+    }
+}
+
+fn entry(value: &Value) -> Entry {
+    match value.spec.kind {
+        Kind::Length { least, most, .. } => Entry::Length { least, most },
+        Kind::Number { unit, .. } => Entry::Number { unit },
+        Kind::Choice(options) => Entry::Choice(
+            options
+                .iter()
+                .map(|&(stored, words)| ChoiceOption {
+                    value: stored,
+                    label: words.to_owned(),
+                    picture: if value.spec.id == "carries" { section::picture(stored, words) } else { None },
+                })
+                .collect(),
+        ),
+        Kind::Name | Kind::Size => Entry::Text,
+    }
+}
+
+const fn group(group: SpecGroup) -> Group {
+    match group {
+        SpecGroup::Opening => Group::Opening,
+        SpecGroup::Carries => Group::Carries,
+        SpecGroup::Wall => Group::Wall,
+        SpecGroup::Wood => Group::Wood,
+        SpecGroup::Site => Group::Site,
+        SpecGroup::Label => Group::Label,
+        SpecGroup::Limits => Group::Limits,
+        SpecGroup::AsBuilt => Group::AsBuilt,
+    }
+}

@@ -1,0 +1,94 @@
+//! The header screen: from a header's outcome to what is shown.
+
+mod answer;
+mod families;
+mod fields;
+mod opening;
+mod panels;
+mod picture;
+mod section;
+
+use framing::words;
+use framing::{HeaderCase, HeaderOutcome, derive_header};
+use members::header::{HeaderAnswer, HeaderInput};
+
+use crate::model::{Answer, HeaderScreen, State, WorkingPart, WorkingStep};
+
+/// What the header screen shows for what was typed.
+///
+/// When an input is wrong the last good screen's answer stays, marked as not current; the inputs are always those of
+/// now.
+#[must_use]
+pub fn screen(case: &HeaderCase, site: &HeaderCase, last_good: Option<&HeaderScreen>) -> HeaderScreen {
+    let outcome = derive_header(case, site);
+    let fields = fields::fields(&outcome.reading);
+    match &outcome.answered {
+        Some((input, answer)) => HeaderScreen { fields, ..answered(&outcome, input, answer) },
+        None => {
+            let kept = last_good.cloned().unwrap_or_else(nothing_yet);
+            HeaderScreen { fields, current: false, ..kept }
+        }
+    }
+}
+
+fn answered(outcome: &HeaderOutcome, input: &HeaderInput, found: &HeaderAnswer) -> HeaderScreen {
+    HeaderScreen {
+        answer: answer::answer(found),
+        current: true,
+        picture: picture::picture(input, found),
+        fields: Vec::new(),
+        questions: words::questions(&outcome.reading, input, found),
+        bars: answer::bars(found),
+        panels: panels::panels(input, found),
+        families: families::families(input, found),
+        cuts: panels::cuts(input, found),
+        assumptions: words::assumptions(&outcome.reading, input),
+        cautions: words::cautions(input),
+        working: working(outcome, found),
+    }
+}
+
+fn working(outcome: &HeaderOutcome, found: &HeaderAnswer) -> Vec<WorkingPart> {
+    let step = |step: &members::working::Step| {
+        let source = words::basis(step.basis, &outcome.reading);
+        let value = members::working::figure(step.value);
+        WorkingStep {
+            symbol: step.symbol.to_owned(),
+            meaning: step.meaning.clone(),
+            expression: step.expression.clone(),
+            value: if step.unit.is_empty() { value } else { format!("{value} {}", step.unit) },
+            assumed: source == "assumed",
+            source,
+        }
+    };
+    found
+        .working
+        .iter()
+        .map(|part| WorkingPart { heading: part.heading.clone(), steps: part.steps.iter().map(step).collect() })
+        .collect()
+}
+
+/// Before anything could be answered.
+fn nothing_yet() -> HeaderScreen {
+    HeaderScreen {
+        answer: Answer {
+            state: State::NotKnown,
+            figure: "Header".to_owned(),
+            word: "still to be said".to_owned(),
+            share: None,
+            share_text: String::new(),
+            action: vec!["Mend what is marked below.".to_owned()],
+        },
+        current: false,
+        picture: picture::empty(),
+        fields: Vec::new(),
+        questions: Vec::new(),
+        bars: Vec::new(),
+        panels: Vec::new(),
+        families: Vec::new(),
+        cuts: Vec::new(),
+        assumptions: Vec::new(),
+        cautions: Vec::new(),
+        working: Vec::new(),
+    }
+}
