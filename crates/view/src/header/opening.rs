@@ -40,9 +40,9 @@ pub(super) fn draw(drawing: &OpeningDrawing) -> Scene {
     loads(&mut marks, drawing, room);
     figures(&mut marks, drawing, half, room);
     Scene {
-        left: -half - room * 0.35,
+        left: -half - room * 1.1,
         top: -room,
-        width: 2.0 * half + room * 1.55,
+        width: 2.0 * half + room * 2.2,
         height: drawing.wall_height + room * 2.1,
         marks,
         alt: drawing.alt.clone(),
@@ -144,14 +144,14 @@ fn figures(marks: &mut Vec<Mark>, drawing: &OpeningDrawing, half: f64, room: f64
         figure: drawing.opening_figure.clone(),
         field: Some("opening_width"),
     });
-    let inside = jamb - (drawing.opening * 0.16).min(14.0);
+    let left = -half - room * 0.65;
     marks.push(Mark::Dimension {
-        from: (inside, drawing.wall_height),
-        to: (inside, head),
+        from: (left, drawing.wall_height),
+        to: (left, head),
         figure: drawing.head_figure.clone(),
         field: Some("head_height"),
     });
-    let outside = half + room * 0.75;
+    let outside = half + room * 0.65;
     marks.push(Mark::Dimension {
         from: (outside, drawing.wall_height),
         to: (outside, 0.0),
