@@ -43,6 +43,8 @@ fn header_reply(reading: &Reading, input: &HeaderInput, answer: &HeaderAnswer) -
         reaction_lb: answer.reaction.pounds(),
         loads_plf: case_loads(&answer.loads),
         jacks_each_side: judged.jacks,
+        jacks_to_set: answer.jacks_to_set,
+        kings_to_set: answer.kings_to_set,
         one_jack_bearing: members::header::one_jack_bearing(input, &judged.member).map(|check| check_reply(&check)),
         kings: kings(answer),
         checks: judged.checks.iter().map(check_reply).collect(),
@@ -57,7 +59,7 @@ fn header_reply(reading: &Reading, input: &HeaderInput, answer: &HeaderAnswer) -
             .map(|(input, says)| AssumedReply { input: input.map(str::to_owned), says })
             .collect(),
         action: words::action(answer),
-        cautions: words::cautions(input),
+        cautions: words::cautions(input, answer),
         working: working(reading, answer),
     }
 }

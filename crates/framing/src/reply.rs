@@ -24,8 +24,12 @@ pub struct HeaderReply {
     pub reaction_lb: f64,
     /// Loads along the header by case, plf.
     pub loads_plf: CaseLoadsReply,
-    /// Jacks at each side.
+    /// Jacks at each side by strength.
     pub jacks_each_side: Option<u8>,
+    /// Jacks to set at each side: by strength, or by the code's table where it asks for more.
+    pub jacks_to_set: u8,
+    /// Kings to set at each side, in the same way.
+    pub kings_to_set: u8,
     /// Crushing stress on one jack against its strength, as a share: over 1 when one is not enough.
     pub one_jack_bearing: Option<CheckReply>,
     /// Kings at each side.

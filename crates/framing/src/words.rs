@@ -2,6 +2,7 @@
 //! screen say the same.
 
 use loads::header::HeaderSupport;
+use lumber::Family;
 use measure::{Denominator, Length};
 use members::header::{
     Above, CutKind, HeaderAnswer, HeaderInput, KingTable, Limit, Misfit, TableAnswer, Tried, Verdict, Wind,
@@ -217,11 +218,17 @@ fn taken_for_granted(input: &HeaderInput) -> Vec<String> {
 
 /// The usual cautions.
 #[must_use]
-pub fn cautions(input: &HeaderInput) -> Vec<String> {
+pub fn cautions(input: &HeaderInput, answer: &HeaderAnswer) -> Vec<String> {
     let mut says = vec![
         "The engineer's drawing wins. Where it differs from this, follow it and ask.".to_owned(),
         "Local code and the building official decide. This is a check, not an approval.".to_owned(),
     ];
+    let judged = &answer.tried[answer.judged];
+    if judged.family == Family::BuiltUp2x && judged.member.plies() == 1 {
+        says.push(
+            "A header of one ply takes a flat 2x plate along its top and its bottom: see that both fit.".to_owned(),
+        );
+    }
     if input.support == HeaderSupport::GableEnd {
         says.push("A tall gable wall can hinge at the ceiling: brace it as drawn.".to_owned());
     }

@@ -135,19 +135,23 @@ fn answer(
     };
     let about = &tried[judged];
     let (line_load, reaction) = greatest(input, &loads, about);
-    let jacks = about.jacks.unwrap_or(judge::MOST_JACKS);
-    let king_count = kings.map_or(1, |kings| kings.each_side());
+    let table = table::answer(&about.member, &about.checks, input);
+    let king_table = table::kings(input);
+    let jacks_to_set = about.jacks.unwrap_or(judge::MOST_JACKS).max(table::jacks_asked(&table));
+    let kings_to_set = kings.map_or(1, |kings| kings.each_side()).max(table::kings_asked(king_table.as_ref()));
     let mut working = working_of(input, &loads, about);
     working.extend(kings_working);
     HeaderAnswer {
         line_load,
         reaction,
+        jacks_to_set,
+        kings_to_set,
         kings,
         kings_outside,
-        king_table: table::kings(input),
-        table: table::answer(&about.member, &about.checks, input),
+        king_table,
+        table,
         room: room(input),
-        cuts: cuts::cuts(&about.member, jacks, king_count, input),
+        cuts: cuts::cuts(&about.member, jacks_to_set, kings_to_set, input),
         gap: input.gap.map(|found| gap::answer(&about.member, found)),
         working,
         loads: loads.cases,

@@ -301,6 +301,10 @@ pub struct HeaderAnswer {
     pub line_load: LineLoad,
     /// What each side's jacks carry.
     pub reaction: Force,
+    /// Jacks to set at each side: what the calculation needs, or the code's table where it asks for more.
+    pub jacks_to_set: u8,
+    /// Kings to set at each side, in the same way.
+    pub kings_to_set: u8,
     /// The kings; none for an inner wall.
     pub kings: Option<Kings>,
     /// Why the kings could not be worked out, as a sentence.

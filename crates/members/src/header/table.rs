@@ -152,6 +152,22 @@ fn differences(found: &HeaderSpan, unbraced: f64, checks: &[Check], input: &Head
     reasons
 }
 
+/// Jacks that the header table asks for; 0 where it says nothing.
+pub(super) const fn jacks_asked(table: &TableAnswer) -> u8 {
+    match table {
+        TableAnswer::Span { jacks, .. } => *jacks,
+        _ => 0,
+    }
+}
+
+/// Kings that the code's table asks for; 0 where it says nothing.
+pub(super) const fn kings_asked(table: Option<&KingTable>) -> u8 {
+    match table {
+        Some(KingTable::Kings { each_side, .. }) => *each_side,
+        _ => 0,
+    }
+}
+
 /// Kings by the code's table; none where the wind was given as a pressure, or the wall is an inner one.
 pub(super) fn kings(input: &HeaderInput) -> Option<KingTable> {
     let Wind::Site(_) = input.wind else { return None };

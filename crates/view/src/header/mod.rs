@@ -43,7 +43,7 @@ fn answered(outcome: &HeaderOutcome, input: &HeaderInput, found: &HeaderAnswer) 
         families: families::families(input, found),
         cuts: panels::cuts(input, found),
         assumptions: words::assumptions(&outcome.reading, input),
-        cautions: words::cautions(input),
+        cautions: words::cautions(input, found),
         working: working(outcome, found),
     }
 }

@@ -8,7 +8,6 @@ pub(super) struct OpeningDrawing {
     pub(super) wall_height: f64,
     pub(super) head_height: f64,
     pub(super) header_depth: f64,
-    pub(super) header_name: String,
     pub(super) jacks: u8,
     pub(super) kings: u8,
     pub(super) spacing: f64,
@@ -114,7 +113,6 @@ fn header(marks: &mut Vec<Mark>, drawing: &OpeningDrawing) {
         washed: true,
         field: Some("size"),
     });
-    marks.push(Mark::Label { at: (0.0, (top + bottom) / 2.0), text: drawing.header_name.clone(), upright: false });
 }
 
 fn loads(marks: &mut Vec<Mark>, drawing: &OpeningDrawing, room: f64) {

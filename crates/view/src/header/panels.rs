@@ -1,8 +1,10 @@
 //! Jacks, kings, the code's table, wind, the gap; and the cut list.
 
+use std::cmp::Ordering;
+
 use framing::words;
 use measure::Denominator;
-use members::header::{CutKind, GapAnswer, HeaderAnswer, HeaderInput, KingTable, Kings, Limit, TableAnswer, Verdict};
+use members::header::{CutKind, GapAnswer, HeaderAnswer, HeaderInput, Kings, Limit, TableAnswer, Verdict};
 use members::working::figure;
 
 use super::answer::state_of;
@@ -25,7 +27,7 @@ fn a_side(count: u8, piece: &str) -> String {
 fn jacks(input: &HeaderInput, found: &HeaderAnswer) -> Panel {
     let judged = &found.tried[found.judged];
     let (figure_text, state) = match judged.jacks {
-        Some(jacks) => (a_side(jacks, "jack"), State::Carries),
+        Some(_) => (a_side(found.jacks_to_set, "jack"), State::Carries),
         None if judged.outside.is_some() => ("Jacks not known".to_owned(), State::Outside),
         None => ("5 jacks a side are not enough".to_owned(), State::Short),
     };
@@ -37,8 +39,13 @@ fn jacks(input: &HeaderInput, found: &HeaderAnswer) -> Panel {
     if let Some(worst) = bearing.reduce(|most, check| if check.share > most.share { check } else { most }) {
         lines.push(format!("{} of what {} allows.", words::percent(worst.share), worst.limit.words()));
     }
-    if let TableAnswer::Span { jacks, .. } = found.table {
-        lines.push(format!("By the code's table: {}.", a_side(jacks, "jack")));
+    if let (TableAnswer::Span { jacks, .. }, Some(needed)) = (&found.table, judged.jacks) {
+        let [by_table, by_strength] = [*jacks, needed].map(|count| a_side(count, "jack"));
+        lines.push(match jacks.cmp(&needed) {
+            Ordering::Greater => format!("{by_strength} by strength; the code's table asks for {by_table}: set those."),
+            Ordering::Equal => format!("By the code's table: {by_table} as well."),
+            Ordering::Less => format!("By the code's table: {by_table}; strength asks for more."),
+        });
     }
     if let Some(one) = members::header::one_jack_bearing(input, &judged.member).filter(|one| one.share > 1.0) {
         lines.push(format!(
@@ -62,17 +69,14 @@ fn kings(found: &HeaderAnswer) -> Option<Panel> {
     let kings = found.kings?;
     let mut lines = king_lines(&kings);
     lines.extend(words::king_table(found));
-    let table_asks = match &found.king_table {
-        Some(KingTable::Kings { each_side, .. }) => *each_side,
-        _ => 0,
-    };
-    if table_asks > kings.each_side() {
-        lines.push(format!("The table asks for more than the calculation: set {}.", a_side(table_asks, "king")));
+    if found.kings_to_set > kings.each_side() {
+        let needed = a_side(kings.each_side(), "king");
+        lines.push(format!("{needed} by calculation; the table asks for more: set those."));
     }
     Some(Panel {
         heading: "Kings".to_owned(),
         state: State::Carries,
-        figure: a_side(kings.each_side().max(table_asks), "king"),
+        figure: a_side(found.kings_to_set, "king"),
         lines,
     })
 }

@@ -13,8 +13,7 @@ use crate::scene::{Ink, Scene};
 /// The opening drawn to scale, with the judged header in it.
 pub(super) fn picture(input: &HeaderInput, found: &HeaderAnswer) -> Scene {
     let judged = &found.tried[found.judged];
-    let jacks = judged.jacks.unwrap_or(1);
-    let kings = found.kings.map_or(1, |kings| kings.each_side());
+    let (jacks, kings) = (found.jacks_to_set, found.kings_to_set);
     let load = format!("{} plf", figure(found.line_load.plf().round()));
     let reaction = format!("{} lb", figure(found.reaction.pounds().round()));
     draw(&OpeningDrawing {
@@ -22,7 +21,6 @@ pub(super) fn picture(input: &HeaderInput, found: &HeaderAnswer) -> Scene {
         wall_height: input.wall.height.inches(),
         head_height: input.wall.head_height.inches(),
         header_depth: judged.member.section().depth.inches(),
-        header_name: judged.member.name(),
         jacks,
         kings,
         spacing: input.wall.spacing.inches(),
