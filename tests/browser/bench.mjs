@@ -1,0 +1,146 @@
+// Lab numbers: a slow phone on a slow network, each beside its budget. Run by `cargo xtask bench`.
+//
+// The network is 150 ms away and carries 1.6 Mbit/s; the processor is slowed to a quarter. "Usable" is when the app
+// sets data-ready on the root element. bench.taps.json lists what is tapped: a place, and a selector whose visible
+// matches are tapped in turn.
+import { readFile } from "node:fs/promises";
+import { availableParallelism, loadavg } from "node:os";
+import { Phone, SITE_DIR, kept, ready } from "./harness.mjs";
+import { Site } from "./server.mjs";
+
+const NETWORK = {
+  offline: false,
+  latency: 150,
+  downloadThroughput: 1_600_000 / 8,
+  uploadThroughput: 750_000 / 8,
+  connectionType: "cellular3g",
+};
+const SLOWER = 4;
+const TAPS = 200;
+const RUNS = 3;
+
+const BUDGETS = {
+  "largest paint, ms": 1200,
+  "blocked before usable, ms": 50,
+  "layout shift": 0,
+  "usable, ms": 2000,
+  "usable again with no signal, ms": 300,
+  [`slowest of ${TAPS} taps, ms`]: 50,
+};
+
+/** Collects paints, shifts, long tasks and slow taps from the first moment of a page. */
+function collect() {
+  const seen = { paint: 0, shift: 0, tasks: [], taps: [], ready: undefined };
+  globalThis.lab = seen;
+  const observe = (type, take, more = {}) => {
+    new PerformanceObserver((list) => list.getEntries().forEach(take)).observe({ type, buffered: true, ...more });
+  };
+  observe("largest-contentful-paint", (entry) => (seen.paint = entry.startTime));
+  observe("layout-shift", (entry) => (seen.shift += entry.value));
+  observe("longtask", (entry) => seen.tasks.push([entry.startTime, entry.duration]));
+  observe("event", (entry) => entry.interactionId && seen.taps.push(entry.duration), { durationThreshold: 16 });
+  const look = () => {
+    if (document.documentElement?.dataset.ready === "true") seen.ready ??= performance.now();
+    else requestAnimationFrame(look);
+  };
+  look();
+}
+
+async function slowDown(page, network) {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+  if (network) {
+    await session.send("Network.enable");
+    await session.send("Network.emulateNetworkConditions", NETWORK);
+  }
+  return session;
+}
+
+async function measured(page) {
+  await ready(page);
+  await page.waitForTimeout(1500); // a late shift or a longer task would still count
+  const lab = await page.evaluate(() => globalThis.lab);
+  const before = lab.tasks.filter(([start]) => start < lab.ready);
+  return { ...lab, blocked: before.reduce((sum, [, duration]) => sum + Math.max(0, duration - 50), 0) };
+}
+
+async function firstVisit(site) {
+  const phone = await Phone.start(site);
+  await phone.page.addInitScript(collect);
+  await slowDown(phone.page, true);
+  await phone.page.goto(site.at(), { waitUntil: "commit" });
+  const { paint, shift, ready: usable, blocked } = await measured(phone.page);
+  await phone.close();
+  return {
+    "largest paint, ms": paint,
+    "blocked before usable, ms": blocked,
+    "layout shift": shift,
+    "usable, ms": usable,
+  };
+}
+
+async function laterVisit(site) {
+  const phone = await Phone.start(site);
+  await phone.open();
+  await kept(phone.page);
+  await phone.page.reload();
+  await ready(phone.page);
+  await site.stop();
+  const page = await phone.context.newPage();
+  await page.addInitScript(collect);
+  await slowDown(page, false);
+  await page.goto(site.at(), { waitUntil: "commit" });
+  const { ready: usable } = await measured(page);
+  await phone.close();
+  await site.start();
+  return { "usable again with no signal, ms": usable };
+}
+
+async function taps(site) {
+  const list = JSON.parse(await readFile(new URL("bench.taps.json", import.meta.url), "utf8"));
+  const phone = await Phone.start(site);
+  const { page } = phone;
+  await page.addInitScript(collect);
+  await slowDown(page, false);
+  let slowest = 0;
+  for (const { place, tap } of list) {
+    await phone.open(place);
+    for (let count = 0; count < TAPS / list.length; count += 1) {
+      const targets = await page.locator(tap).all();
+      if (targets.length === 0) throw new Error(`bench.taps.json: nothing matches ${tap} at "${place}"`);
+      await targets[count % targets.length].tap();
+    }
+    await page.waitForTimeout(500);
+    slowest = Math.max(slowest, ...(await page.evaluate(() => globalThis.lab.taps)));
+  }
+  await phone.close();
+  return { [`slowest of ${TAPS} taps, ms`]: slowest };
+}
+
+/** The middle one of several runs: one hiccup of the machine is not the app's. */
+async function middle(measure) {
+  const runs = [];
+  for (let run = 0; run < RUNS; run += 1) runs.push(await measure());
+  const of = (name) => runs.map((run) => run[name]).sort((a, b) => a - b)[Math.floor(RUNS / 2)];
+  return Object.fromEntries(Object.keys(runs[0]).map((name) => [name, of(name)]));
+}
+
+if (loadavg()[0] > availableParallelism() / 2) {
+  console.log(`   this machine is busy (load ${loadavg()[0].toFixed(1)}): the numbers will be too high`);
+}
+const site = await new Site(SITE_DIR).start();
+const numbers = {
+  ...(await middle(() => firstVisit(site))),
+  ...(await middle(() => laterVisit(site))),
+  ...(await taps(site)),
+};
+await site.stop();
+
+let over = 0;
+for (const [name, budget] of Object.entries(BUDGETS)) {
+  const within = numbers[name] <= budget;
+  over += within ? 0 : 1;
+  const value = name === "layout shift" ? numbers[name].toFixed(3) : Math.round(numbers[name]);
+  console.log(`   ${name.padEnd(34)} ${String(value).padStart(7)} of ${budget}${within ? "" : "   over budget"}`);
+}
+process.exit(over === 0 ? 0 : 1);
