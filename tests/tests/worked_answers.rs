@@ -19,8 +19,12 @@ fn worked(fields: &[(&str, &str)]) -> String {
         writeln!(text, "\n{}", part.heading).unwrap();
         for step in part.steps {
             let (symbol, value) = (step.symbol, members::working::figure(step.value));
-            writeln!(text, "  {symbol:6} {} | {} = {value} {} | {}", step.meaning, step.expression, step.unit, step.source)
-                .unwrap();
+            writeln!(
+                text,
+                "  {symbol:6} {} | {} = {value} {} | {}",
+                step.meaning, step.expression, step.unit, step.source
+            )
+            .unwrap();
         }
     }
     text

@@ -1,1 +1,51 @@
-//! The Galeframe web app.
+//! The field book on a phone: components that bind view models, and the glue to the browser's storage and worker.
+//!
+//! *Invariant*: no engineering is computed and nothing is decided here. What is on the screen comes from
+//! `view::header::screen`, a pure function of what was typed; what was typed is the only thing that is kept.
+//!
+//! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `members` and `site`
+//! are the places; `fields` is the input in hand, its tape and its keys; `drawing` puts scenes on the sheet.
+
+mod app;
+mod bars;
+mod broken;
+mod browser;
+mod desk;
+mod drawing;
+mod fields;
+mod figure;
+mod local_time;
+mod members;
+mod place;
+mod route;
+mod sheets;
+mod site;
+mod storage;
+mod theme;
+mod viewport;
+mod worker;
+
+use leptos::prelude::*;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// Opens what was kept, then shows the field book.
+pub fn start() {
+    broken::catch();
+    wasm_bindgen_futures::spawn_local(async {
+        theme::apply(theme::chosen());
+        let found = storage::at_start().await;
+        viewport::follow();
+        mount_to_body(move || view! { <app::App found=found /> });
+        browser::after_paint(browser::say_ready);
+    });
+}
+
+/// Answers one line of the headless command, so that the digits here can be held against the command's.
+#[wasm_bindgen]
+#[must_use]
+pub fn check_line(line: &str) -> String {
+    framing::check::check_line(line)
+}
+
+#[cfg(test)]
+wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);

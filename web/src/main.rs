@@ -1,2 +1,5 @@
 //! Entry point.
-fn main() {}
+
+fn main() {
+    web::start();
+}

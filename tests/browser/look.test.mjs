@@ -1,0 +1,124 @@
+// Sun, dusk and paper: readable, reachable, and the same to those who do not see it.
+import assert from "node:assert/strict";
+import { line, next, openSaved, save, type } from "./desk.mjs";
+import { assertAccessible, assertFitsWidth, journey, ready } from "./harness.mjs";
+
+const themeOf = (page) => page.evaluate(() => document.documentElement.dataset.theme);
+const ground = (page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+
+journey("one tap to full sun and back, kept over a reload", {}, async ({ phone, page }) => {
+  await phone.open();
+  const before = await ground(page);
+  const sun = page.getByRole("button", { name: "Full sun" });
+  await sun.tap();
+  assert.equal(await themeOf(page), "sun");
+  assert.equal(await ground(page), "rgb(255, 255, 255)");
+  await page.reload();
+  await ready(page);
+  assert.equal(await themeOf(page), "sun");
+  await sun.tap();
+  assert.equal(await ground(page), before);
+});
+
+/** Walks through everything that can be on the screen and looks at each. */
+async function everyScreen(page, look) {
+  await look("first");
+  await line(page).tap();
+  await page.keyboard.type("7z");
+  await look("wrong text");
+  await page.keyboard.press("Enter");
+  await type(page, "7' 6");
+  await next(page).tap();
+  await look("a choice");
+  for (const summary of await page.locator("summary").all()) await summary.tap();
+  await look("all inputs");
+  await page.locator(".size", { hasText: "2-2x6" }).first().tap();
+  await look("too small");
+  await page.getByRole("button", { name: "Working" }).tap();
+  await page.locator("dialog[open]").waitFor();
+  await page.waitForTimeout(250);
+  await look("the working");
+  await page.getByRole("button", { name: "Close", exact: true }).tap();
+  await save(page);
+  await look("a notice");
+  await openSaved(page);
+  await page.waitForTimeout(250);
+  await look("saved checks");
+  await page.getByRole("button", { name: "Close", exact: true }).tap();
+  for (const place of ["Site", "Bracing"]) {
+    await page.getByRole("link", { name: place }).tap();
+    await look(place);
+  }
+}
+
+for (const theme of ["paper", "dusk", "sun"]) {
+  journey(`no barrier anywhere, ${theme}`, {}, async ({ phone, page }) => {
+    await page.addInitScript((name) => localStorage.setItem("galeframe.theme", JSON.stringify(name)), theme);
+    await phone.open();
+    await everyScreen(page, async (what) => {
+      await assertFitsWidth(page);
+      await assertAccessible(page).catch((error) => {
+        throw new Error(`${theme}, ${what}: ${error.message}`, { cause: error });
+      });
+    });
+  });
+}
+
+/** Everything that can be tapped and is in the layout, with its size. */
+const targets = (page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("button, a, summary, .option, .typed-text, [role=slider]")]
+      .map((element) => ({ element, box: element.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0)
+      .map(({ element, box }) => ({
+        name: element.getAttribute("aria-label") ?? element.textContent.trim().slice(0, 30),
+        width: Math.round(box.width),
+        height: Math.round(box.height),
+      })),
+  );
+
+/** Every size of letters that is on the screen, with a piece of its text. */
+const letters = (page) =>
+  page.evaluate(() => {
+    const found = {};
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+      const text = walk.currentNode.textContent.trim();
+      const parent = walk.currentNode.parentElement;
+      if (text && parent.checkVisibility() && !parent.closest(".said, script, style")) {
+        found[Number.parseFloat(getComputedStyle(parent).fontSize)] ??= text.slice(0, 40);
+      }
+    }
+    return found;
+  });
+
+journey("every target takes a gloved thumb, and every letter can be read", {}, async ({ phone, page }) => {
+  await phone.open();
+  await everyScreen(page, async (what) => {
+    for (const { name, width, height } of await targets(page)) {
+      assert.ok(width >= 48 && height >= 48, `${what}: ${name} is ${width} by ${height}`);
+    }
+    for (const [size, text] of Object.entries(await letters(page))) {
+      assert.ok(Number(size) >= 15, `${what}: "${text}" is set in ${size} px`);
+    }
+  });
+});
+
+journey("with the phone's keys up the answer and the input are in view", {}, async ({ phone, page }) => {
+  await phone.open();
+  await line(page).tap();
+  await page.setViewportSize({ width: 360, height: 440 });
+  await page.keyboard.type("9' 2");
+  for (const selector of [".answer-figure", ".verdict strong", ".share", "#in-hand", ".echo", ".keys .sign"]) {
+    const box = await page.locator(selector).first().boundingBox();
+    assert.ok(box && box.y >= 0 && box.y + box.height <= 440, `${selector} stands at ${box?.y}`);
+  }
+});
+
+journey("a page on its side puts the sheet beside the hands", {}, async ({ phone, page }) => {
+  await page.setViewportSize({ width: 740, height: 360 });
+  await phone.open();
+  const [sheet, hand] = [await page.locator(".picture").boundingBox(), await page.locator(".hand").boundingBox()];
+  assert.ok(sheet.x + sheet.width <= hand.x + 1 && sheet.height > 80);
+  await assertFitsWidth(page);
+});

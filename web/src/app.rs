@@ -1,0 +1,62 @@
+//! The field book as a whole: title block, place, bar of places, and what slides up.
+
+use leptos::prelude::*;
+
+use crate::bars::{NoticeBar, PlaceBar, TitleBlock, UpdateBar};
+use crate::desk::Desk;
+use crate::members::Members;
+use crate::place::Place;
+use crate::route::Route;
+use crate::sheets::{SaveSheet, SavedSheet, WorkingSheet};
+use crate::site::Site;
+use crate::storage::{Found, hear_other_windows};
+use crate::theme::Look;
+use crate::worker::Worker;
+
+/// The whole.
+#[component]
+pub fn App(
+    /// What was kept from before.
+    found: Found,
+) -> impl IntoView {
+    Look::provide();
+    let desk = Desk::provide(&found);
+    let route = Route::provide();
+    Worker::provide(desk);
+    hear_other_windows(desk);
+    let place = Memo::new(move |_| route.spot().place);
+    view! {
+        <div class="field-book">
+            <TitleBlock />
+            <div class="notices">
+                <UpdateBar />
+                <NoticeBar />
+            </div>
+            <main class="page" id="page" data-place=move || place.get().address()>
+                {move || match place.get() {
+                    Place::Members => view! { <Members /> }.into_any(),
+                    Place::Site => view! { <Site /> }.into_any(),
+                    other => view! { <NotHere place=other /> }.into_any(),
+                }}
+            </main>
+            <PlaceBar />
+            <WorkingSheet />
+            <SaveSheet />
+            <SavedSheet />
+        </div>
+    }
+}
+
+/// A place that has nothing yet says so.
+#[component]
+fn NotHere(
+    /// The place.
+    place: Place,
+) -> impl IntoView {
+    view! {
+        <section class="not-here">
+            <h1>{place.word()}</h1>
+            <p>{format!("{} is not in this version.", place.word())}</p>
+        </section>
+    }
+}

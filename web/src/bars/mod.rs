@@ -1,0 +1,12 @@
+//! What stands around every place: the title block, the places, and what is to be told.
+
+mod notice_bar;
+mod place_bar;
+mod place_drawing;
+mod title_block;
+mod update_bar;
+
+pub use notice_bar::NoticeBar;
+pub use place_bar::PlaceBar;
+pub use title_block::TitleBlock;
+pub use update_bar::UpdateBar;

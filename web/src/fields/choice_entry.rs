@@ -1,0 +1,48 @@
+//! One of a few, each a card to tap.
+
+use leptos::prelude::*;
+use view::model::{Entry, FieldId};
+
+use super::echo::Echo;
+use super::next_key::NextKey;
+use super::option_card::OptionCard;
+use crate::desk::Pad;
+
+/// The entry of a choice.
+#[component]
+pub fn ChoiceEntry(
+    /// The inputs.
+    pad: Pad,
+    /// The one in hand.
+    id: FieldId,
+    /// Its label.
+    label: &'static str,
+) -> impl IntoView {
+    let options = pad.follow(id, |field| match &field.entry {
+        Entry::Choice(options) => options.clone(),
+        _ => Vec::new(),
+    });
+    let pictured = move || options.with(|options| options.iter().any(|option| option.picture.is_some()));
+    let shown = pad.follow(id, |field| field.shown.clone());
+    let typed = Memo::new(move |_| pad.typed.run(id));
+    view! {
+        <Echo pad id />
+        <div class="options" class:pictured=pictured role="radiogroup" aria-label=label>
+            {move || {
+                let cards = options.get().into_iter();
+                cards.map(|option| view! { <OptionCard pad id option typed shown /> }).collect_view()
+            }}
+        </div>
+        <div class="pad steps">
+            <button
+                type="button"
+                class="key wide"
+                disabled=move || typed.with(Option::is_none)
+                on:click=move |_| pad.write.run((id, None))
+            >
+                "Clear"
+            </button>
+            <NextKey pad />
+        </div>
+    }
+}

@@ -1,0 +1,22 @@
+//! The input in hand and the others: how each is filled.
+
+mod chip;
+mod chip_group;
+mod choice_entry;
+mod echo;
+mod hand;
+mod inputs;
+mod keys;
+mod length_entry;
+mod next_key;
+mod number_entry;
+mod option_card;
+mod sixteenths;
+mod tape;
+mod tape_blade;
+mod tape_drag;
+mod text_entry;
+mod typed_text;
+
+pub use hand::Hand;
+pub use inputs::Inputs;

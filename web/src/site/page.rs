@@ -1,0 +1,48 @@
+//! What every check of the job starts from.
+
+use framing::HeaderCase;
+use leptos::prelude::*;
+use view::model::FieldId;
+
+use super::look_choice::LookChoice;
+use crate::desk::{Desk, Pad, kept_with_job};
+use crate::fields::{Hand, Inputs};
+
+/// The input that comes to hand first here.
+const FIRST: FieldId = "wind_speed";
+
+/// The place.
+#[component]
+pub fn Site() -> impl IntoView {
+    let desk = expect_context::<Desk>();
+    let hand = RwSignal::new(FIRST);
+    let pad = Pad {
+        screen: Memo::new(move |_| desk.site.with(|site| view::header::screen(site, &HeaderCase::default(), None))),
+        belongs: |field| kept_with_job(field.group),
+        hand: hand.into(),
+        typing: RwSignal::new(false),
+        bring: Callback::new(move |field| hand.set(field)),
+        typed: Callback::new(move |field: FieldId| desk.site.with(|site| site.get(field).map(str::to_owned))),
+        write: Callback::new(move |(field, text)| desk.write_site(field, text)),
+        asks: false,
+    };
+    let name = move || desk.keeper.job.with(|job| job.name.clone());
+    view! {
+        <div class="site" class:typing=pad.typing>
+            <h1>"Site"</h1>
+            <label class="name" for="job-name">"Job"</label>
+            <input
+                id="job-name"
+                type="text"
+                autocomplete="off"
+                enterkeyhint="done"
+                prop:value=name
+                on:change:target=move |event| desk.keeper.rename_job(desk, event.target().value())
+            />
+            <p>"Every check of this job starts from these."</p>
+            <Hand pad />
+            <Inputs pad open=true />
+            <LookChoice />
+        </div>
+    }
+}

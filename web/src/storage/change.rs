@@ -1,0 +1,75 @@
+//! The site values, which more than one window may change.
+
+use std::collections::BTreeMap;
+
+use job::{Clash, Fields, Job, Part, PartBody, merge_fields};
+use leptos::prelude::*;
+
+use super::keeper::Keeper;
+use super::{StoreError, parts};
+use crate::desk::Desk;
+
+fn site_of(parts: &BTreeMap<String, Part>) -> Fields {
+    let fields = parts.values().find_map(|part| match &part.body {
+        PartBody::Site { fields } => Some(fields.clone()),
+        PartBody::Head { .. } | PartBody::Header(_) => None,
+    });
+    fields.unwrap_or_default()
+}
+
+/// Puts the site values away if they were changed here, brought together with what another window may have stored.
+pub async fn keep_site(keeper: Keeper, desk: Desk) -> Result<(), StoreError> {
+    let base = keeper.parts.with_value(site_of);
+    let ours = desk.site_fields();
+    if ours == base {
+        return Ok(());
+    }
+    let job = keeper.job.with_untracked(|job| job.id.clone());
+    let key = Part::new(&job, PartBody::Site { fields: Fields::new() }).key();
+    let mut clashes = Vec::new();
+    let (part, _) = parts::change(&job, &key, |stored| {
+        let merged = match stored.map(|part| &part.body) {
+            Some(PartBody::Site { fields }) => merge_fields(&base, fields, &ours),
+            _ => merge_fields(&Fields::new(), &Fields::new(), &ours),
+        };
+        clashes = merged.clashes;
+        Some(PartBody::Site { fields: merged.fields })
+    })
+    .await?;
+    keeper.remember(part);
+    let stored = keeper.parts.with_value(site_of);
+    // What was typed while the phone was writing is newer than what was written.
+    desk.take_site(merge_fields(&ours, &stored, &desk.site_fields()).fields);
+    keep_clashes(desk, &clashes);
+    Ok(())
+}
+
+/// Takes in parts as another window left them. What was changed here and is not put away yet stays.
+pub fn take_in(keeper: Keeper, desk: Desk, found: Vec<Part>) {
+    let base = keeper.parts.with_value(site_of);
+    let id = keeper.job.with_untracked(|job| job.id.clone());
+    let job = Job::from_parts(&id, &found);
+    keeper.parts.set_value(found.into_iter().map(|part| (part.key().as_str().to_owned(), part)).collect());
+    let merged = merge_fields(&base, &job.site, &desk.site_fields());
+    if keeper.job.with_untracked(|known| *known != job) {
+        keeper.job.set(job);
+    }
+    desk.take_site(merged.fields);
+    keep_clashes(desk, &merged.clashes);
+}
+
+/// A value that two windows set differently: the stored one stands for the job, ours stays with this check.
+fn keep_clashes(desk: Desk, clashes: &[Clash]) {
+    for clash in clashes {
+        if let Some(ours) = &clash.ours {
+            desk.set_for_this_check(&clash.field, ours.clone());
+        }
+        let name = clash.field.replace('_', " ");
+        let stored = clash.stored.clone().unwrap_or_else(|| "nothing".to_owned());
+        let ours = clash.ours.clone().unwrap_or_else(|| "nothing".to_owned());
+        desk.notices.say(format!(
+            "Another window set {name} to {stored} for the job; here it was {ours}. The job has {stored}, and this check \
+             keeps {ours}."
+        ));
+    }
+}

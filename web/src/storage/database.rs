@@ -1,0 +1,111 @@
+//! Opening the one database.
+
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
+use idb::{Database, DatabaseEvent, Factory, ObjectStoreParams, Transaction, TransactionMode, TransactionResult};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+
+use super::StoreError;
+use crate::browser;
+
+const NAME: &str = "galeframe";
+const VERSION: u32 = 1;
+/// Longest wait for the database to open, milliseconds.
+const PATIENCE: i32 = 4000;
+
+/// The store of a job's parts.
+pub const PARTS: &str = "parts";
+/// The store of what is being typed.
+pub const JOURNAL: &str = "journal";
+/// The store of bytes that could not be read.
+pub const BROKEN: &str = "broken";
+
+thread_local! {
+    static OPEN: RefCell<Option<Rc<Database>>> = const { RefCell::new(None) };
+}
+
+fn forget() {
+    if let Some(database) = OPEN.with(|open| open.borrow_mut().take()) {
+        database.close();
+    }
+}
+
+/// The database, opened if it is not.
+pub async fn database() -> Result<Rc<Database>, StoreError> {
+    if let Some(database) = OPEN.with(|open| open.borrow().clone()) {
+        return Ok(database);
+    }
+    let opened = Rc::new(in_time(open()).await?);
+    OPEN.with(|open| *open.borrow_mut() = Some(Rc::clone(&opened)));
+    Ok(opened)
+}
+
+async fn open() -> Result<Database, StoreError> {
+    let mut request = Factory::new()?.open(NAME, Some(VERSION))?;
+    request.on_upgrade_needed(|event| {
+        if let Ok(database) = event.database() {
+            let there = database.store_names();
+            for store in [PARTS, JOURNAL, BROKEN].into_iter().filter(|store| !there.iter().any(|name| name == store)) {
+                // A failure here makes the opening itself fail, which is reported.
+                let _ = database.create_object_store(store, ObjectStoreParams::new());
+            }
+        }
+    });
+    let blocked = Rc::new(Cell::new(false));
+    let seen = Rc::clone(&blocked);
+    request.on_blocked(move |_| seen.set(true));
+    let mut database =
+        request.await.map_err(|error| if blocked.get() { StoreError::HeldByOther } else { StoreError::from(error) })?;
+    // A newer version in another window needs the database: it is let go at once.
+    database.on_version_change(|_| forget());
+    database.on_close(|_| forget());
+    Ok(database)
+}
+
+/// Waits for an answer, but not for ever.
+async fn in_time<T: 'static>(work: impl Future<Output = Result<T, StoreError>> + 'static) -> Result<T, StoreError> {
+    let result = Rc::new(RefCell::new(None));
+    let place = Rc::clone(&result);
+    let done = wasm_bindgen_futures::future_to_promise(async move {
+        let answer = work.await;
+        *place.borrow_mut() = Some(answer);
+        Ok(JsValue::UNDEFINED)
+    });
+    let late = js_sys::Promise::new(&mut |resolve, _| {
+        if let Some(window) = browser::window() {
+            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(resolve.unchecked_ref(), PATIENCE);
+        }
+    });
+    let _ = JsFuture::from(js_sys::Promise::race(&js_sys::Array::of2(&done, &late))).await;
+    let answer = result.borrow_mut().take();
+    answer.unwrap_or(Err(StoreError::NoAnswer))
+}
+
+/// Starts a transaction that may write.
+pub async fn writing(stores: &[&str]) -> Result<Transaction, StoreError> {
+    let database = database().await?;
+    match database.transaction(stores, TransactionMode::ReadWrite) {
+        Ok(transaction) => Ok(transaction),
+        Err(_) => {
+            // The connection may have been closed behind our back; once more with a new one.
+            forget();
+            Ok(self::database().await?.transaction(stores, TransactionMode::ReadWrite)?)
+        }
+    }
+}
+
+/// Waits until a transaction has completed: only then is anything kept.
+pub async fn completed(transaction: Transaction) -> Result<(), StoreError> {
+    match transaction.await? {
+        TransactionResult::Committed => Ok(()),
+        // The browser gives an aborted commit no reason; a full phone is the common one.
+        TransactionResult::Aborted => Err(StoreError::Full),
+    }
+}
+
+/// A text as the database takes it.
+pub fn text(words: &str) -> JsValue {
+    JsValue::from_str(words)
+}

@@ -1,0 +1,131 @@
+//! Keeps what is typed: a moment after each key, and at once when the page goes out of view.
+
+use std::collections::BTreeMap;
+
+use job::{Job, Part, PartBody};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::{Found, StoreError, change, journal, parts, settings};
+use crate::browser;
+use crate::desk::Desk;
+
+/// So long after the last key typing is put away, milliseconds; the promise is half a second.
+const MOMENT: i32 = 350;
+
+/// Whether what is on the screen is kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Kept {
+    /// On its way.
+    Writing,
+    /// Its transaction has completed.
+    Kept,
+    /// It is not, and why.
+    Not(StoreError),
+}
+
+/// Keeps the job; part of the desk.
+#[derive(Clone, Copy)]
+pub struct Keeper {
+    /// Whether what is on the screen is kept.
+    pub state: RwSignal<Kept>,
+    /// The job as it is stored.
+    pub job: RwSignal<Job>,
+    pub(super) parts: StoredValue<BTreeMap<String, Part>>,
+    /// Grows with every key.
+    keys: StoredValue<u32>,
+    busy: StoredValue<bool>,
+    window: StoredValue<String>,
+}
+
+impl Keeper {
+    /// Starts from what was found.
+    pub fn new(found: &Found) -> Self {
+        let state = found.problem.clone().map_or(Kept::Kept, Kept::Not);
+        let parts = found.parts.iter().map(|part| (part.key().as_str().to_owned(), part.clone())).collect();
+        let mut job = Job::from_parts(&found.job, &found.parts);
+        if job.name.is_empty() {
+            "Job 1".clone_into(&mut job.name);
+        }
+        Self {
+            state: RwSignal::new(state),
+            job: RwSignal::new(job),
+            parts: StoredValue::new(parts),
+            keys: StoredValue::new(0),
+            busy: StoredValue::new(false),
+            window: StoredValue::new(settings::window_id()),
+        }
+    }
+
+    /// Something was typed.
+    pub fn touch(self, desk: Desk) {
+        self.keys.update_value(|keys| *keys = keys.wrapping_add(1));
+        if !matches!(self.state.get_untracked(), Kept::Not(_)) {
+            self.state.set(Kept::Writing);
+        }
+        let keys = self.keys.get_value();
+        browser::after(MOMENT, move || {
+            if self.keys.get_value() == keys {
+                self.keep_now(desk);
+            }
+        });
+    }
+
+    /// Puts away what is on the screen, if it is not put away yet.
+    pub fn keep_now(self, desk: Desk) {
+        if self.busy.get_value() || self.state.get_untracked() == Kept::Kept {
+            return;
+        }
+        self.busy.set_value(true);
+        spawn_local(async move {
+            let keys = self.keys.get_value();
+            let done = self.put_away(desk).await;
+            self.busy.set_value(false);
+            match done {
+                Err(problem) => self.state.set(Kept::Not(problem)),
+                Ok(()) if self.keys.get_value() == keys => self.state.set(Kept::Kept),
+                Ok(()) => self.keep_now(desk),
+            }
+        });
+    }
+
+    async fn put_away(self, desk: Desk) -> Result<(), StoreError> {
+        let job = self.job.with_untracked(|job| job.id.clone());
+        journal::write(&self.window.get_value(), &desk.typing(&job)).await?;
+        change::keep_site(self, desk).await
+    }
+
+    /// Puts the job's name away.
+    pub fn rename_job(self, desk: Desk, name: String) {
+        self.job.update(|job| job.name.clone_from(&name));
+        spawn_local(async move {
+            let head = Part::new(&self.job.with_untracked(|job| job.id.clone()), PartBody::Head { name });
+            match parts::change(&head.job, &head.key(), |_| Some(head.body.clone())).await {
+                Ok((part, _)) => self.remember(part),
+                Err(problem) => self.state.set(Kept::Not(problem)),
+            }
+            self.touch(desk);
+        });
+    }
+
+    /// Reads the parts again: another window may have changed them.
+    pub fn read_again(self, desk: Desk) {
+        spawn_local(async move {
+            if let Ok(shelf) = parts::read_all().await {
+                change::take_in(self, desk, shelf.parts);
+            }
+        });
+    }
+
+    pub(super) fn remember(self, part: Option<Part>) {
+        if let Some(part) = part {
+            self.parts.update_value(|parts| {
+                parts.insert(part.key().as_str().to_owned(), part);
+            });
+        }
+        let id = self.job.with_untracked(|job| job.id.clone());
+        let parts: Vec<Part> = self.parts.with_value(|parts| parts.values().cloned().collect());
+        self.job.set(Job::from_parts(&id, &parts));
+        super::windows::tell_other_windows();
+    }
+}

@@ -1,0 +1,103 @@
+//! Reading and changing the parts of the job.
+
+use idb::Query;
+use job::{OpenError, Part, PartBody, PartKey, open_part};
+use wasm_bindgen::JsValue;
+
+use super::StoreError;
+use super::database::{BROKEN, PARTS, completed, text, writing};
+use crate::local_time;
+
+/// What was found in the store.
+#[derive(Clone, Debug, Default)]
+pub struct Shelf {
+    /// The parts that opened.
+    pub parts: Vec<Part>,
+    /// A sentence for each that did not.
+    pub refused: Vec<String>,
+}
+
+fn bytes_of(value: &JsValue) -> Vec<u8> {
+    value.as_string().map_or_else(|| format!("{value:?}").into_bytes(), String::into_bytes)
+}
+
+/// Reads every part. One that cannot be read is moved to the store of broken things with its bytes; one of a newer
+/// version stays where it is.
+pub async fn read_all() -> Result<Shelf, StoreError> {
+    let transaction = writing(&[PARTS, BROKEN]).await?;
+    let (parts, broken) = (transaction.object_store(PARTS)?, transaction.object_store(BROKEN)?);
+    let keys = parts.get_all_keys(None, None)?.await?;
+    let values = parts.get_all(None, None)?.await?;
+    let mut shelf = Shelf::default();
+    for (key, value) in keys.into_iter().zip(values) {
+        match open_part(&bytes_of(&value)) {
+            Ok(part) => shelf.parts.push(part),
+            Err(error) => {
+                if matches!(error, OpenError::Corrupt { .. }) {
+                    let place = format!("{} {}", key.as_string().unwrap_or_default(), local_time::now());
+                    broken.put(&value, Some(&text(&place)))?.await?;
+                    parts.delete(Query::Key(key))?.await?;
+                }
+                shelf.refused.push(error.to_string());
+            }
+        }
+    }
+    completed(transaction).await?;
+    Ok(shelf)
+}
+
+/// Changes one part inside one transaction: `decide` sees what is stored now and gives what to store, or nothing to
+/// leave it. Gives the part as it is stored afterwards, and whether it was written.
+pub async fn change(
+    job: &str,
+    key: &PartKey,
+    decide: impl FnOnce(Option<&Part>) -> Option<PartBody>,
+) -> Result<(Option<Part>, bool), StoreError> {
+    let transaction = writing(&[PARTS]).await?;
+    let store = transaction.object_store(PARTS)?;
+    let stored = match store.get(text(key.as_str()))?.await? {
+        // What cannot be opened is not written over: the next start sets it aside.
+        Some(value) => Some(open_part(&bytes_of(&value)).map_err(|error| StoreError::Other(error.to_string()))?),
+        None => None,
+    };
+    let Some(body) = decide(stored.as_ref()) else {
+        completed(transaction).await?;
+        return Ok((stored, false));
+    };
+    let part = stored.map_or_else(|| Part::new(job, body.clone()), |stored| stored.next(body.clone()));
+    store.put(&text(&part.to_json()), Some(&text(key.as_str())))?.await?;
+    completed(transaction).await?;
+    Ok((Some(part), true))
+}
+
+/// Takes a part away if it is still the revision that was shown; gives whether it was.
+pub async fn remove(key: &PartKey, revision: u32) -> Result<bool, StoreError> {
+    let transaction = writing(&[PARTS]).await?;
+    let store = transaction.object_store(PARTS)?;
+    let stored = store.get(text(key.as_str()))?.await?;
+    let same = stored.is_some_and(|value| open_part(&bytes_of(&value)).is_ok_and(|part| part.revision == revision));
+    if same {
+        store.delete(Query::Key(text(key.as_str())))?.await?;
+    }
+    completed(transaction).await?;
+    Ok(same)
+}
+
+/// Makes sure that there is a job, in one transaction, so that two windows that open at once share one.
+pub async fn ensure_job(id: &str, name: &str) -> Result<Part, StoreError> {
+    let transaction = writing(&[PARTS]).await?;
+    let store = transaction.object_store(PARTS)?;
+    let values = store.get_all(None, None)?.await?;
+    let heads = values.iter().filter_map(|value| open_part(&bytes_of(value)).ok());
+    let found = heads.into_iter().find(|part| matches!(part.body, PartBody::Head { .. }));
+    let head = match found {
+        Some(head) => head,
+        None => {
+            let head = Part::new(id, PartBody::Head { name: name.to_owned() });
+            store.put(&text(&head.to_json()), Some(&text(head.key().as_str())))?.await?;
+            head
+        }
+    };
+    completed(transaction).await?;
+    Ok(head)
+}

@@ -1,0 +1,51 @@
+//! Settings whose loss would hurt no one. Every read and write may fail, in a private window for one, and then the
+//! default stands.
+
+use gloo_storage::{LocalStorage, SessionStorage, Storage};
+
+use crate::browser;
+use crate::place::Place;
+
+const THEME: &str = "galeframe.theme";
+const PLACE: &str = "galeframe.place";
+const BROKE: &str = "galeframe.broke";
+const WINDOW: &str = "galeframe.window";
+
+/// The name of the theme that was chosen.
+pub fn theme() -> Option<String> {
+    LocalStorage::get(THEME).ok()
+}
+
+/// Keeps the theme's name.
+pub fn keep_theme(name: &str) {
+    let _ = LocalStorage::set(THEME, name);
+}
+
+/// The place one was at last.
+pub fn last_place() -> Option<Place> {
+    LocalStorage::get::<String>(PLACE).ok().and_then(|address| Place::at(&address))
+}
+
+/// Keeps the place.
+pub fn keep_last_place(place: Place) {
+    let _ = LocalStorage::set(PLACE, place.address());
+}
+
+/// Whether the program broke the last time.
+pub fn broke() -> bool {
+    LocalStorage::get(BROKE).unwrap_or(false)
+}
+
+/// Keeps whether it broke.
+pub fn keep_broke(broke: bool) {
+    let _ = LocalStorage::set(BROKE, broke);
+}
+
+/// The id of this window, the same after a reload.
+pub fn window_id() -> String {
+    SessionStorage::get(WINDOW).unwrap_or_else(|_| {
+        let id = browser::new_id();
+        let _ = SessionStorage::set(WINDOW, &id);
+        id
+    })
+}

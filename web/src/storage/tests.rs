@@ -1,0 +1,134 @@
+//! Against the browser's own database.
+
+use idb::Query;
+use job::{Fields, OpenError, Part, PartBody, SavedHeader, Typing, open_part};
+use wasm_bindgen_test::wasm_bindgen_test;
+
+use super::database::{BROKEN, PARTS, completed, text, writing};
+use super::{StoreError, journal, parts};
+use crate::browser::new_id;
+
+fn header(id: &str, name: &str) -> PartBody {
+    PartBody::Header(SavedHeader {
+        id: id.to_owned(),
+        name: name.to_owned(),
+        fields: Fields::new(),
+        answer: String::new(),
+        saved_at: String::new(),
+    })
+}
+
+async fn put_raw(key: &str, value: &str) -> Result<(), StoreError> {
+    let transaction = writing(&[PARTS]).await?;
+    transaction.object_store(PARTS)?.put(&text(value), Some(&text(key)))?.await?;
+    completed(transaction).await
+}
+
+#[wasm_bindgen_test]
+async fn a_part_is_found_again_with_its_revision_grown() {
+    let job = new_id();
+    let key = Part::new(&job, header("a", "")).key();
+    for revision in 1..4 {
+        let name = format!("Header {revision}");
+        let (part, written) = parts::change(&job, &key, |_| Some(header("a", &name))).await.unwrap();
+        assert!(written);
+        assert_eq!(part.unwrap().revision, revision);
+    }
+    let shelf = parts::read_all().await.unwrap();
+    let found: Vec<&Part> = shelf.parts.iter().filter(|part| part.job == job).collect();
+    assert_eq!(found.len(), 1);
+    assert_eq!((found[0].revision, &found[0].body), (3, &header("a", "Header 3")));
+}
+
+#[wasm_bindgen_test]
+async fn a_write_that_decides_against_itself_leaves_what_is_stored() {
+    let job = new_id();
+    let key = Part::new(&job, header("a", "")).key();
+    parts::change(&job, &key, |_| Some(header("a", "first"))).await.unwrap();
+    let (stored, written) = parts::change(&job, &key, |stored| {
+        assert_eq!(stored.map(|part| part.revision), Some(1));
+        None
+    })
+    .await
+    .unwrap();
+    assert!(!written);
+    assert_eq!(stored.unwrap().body, header("a", "first"));
+}
+
+#[wasm_bindgen_test]
+async fn only_the_revision_that_was_shown_is_removed() {
+    let job = new_id();
+    let key = Part::new(&job, header("a", "")).key();
+    parts::change(&job, &key, |_| Some(header("a", "first"))).await.unwrap();
+    parts::change(&job, &key, |_| Some(header("a", "second"))).await.unwrap();
+    assert!(!parts::remove(&key, 1).await.unwrap());
+    assert!(parts::remove(&key, 2).await.unwrap());
+    assert!(!parts::remove(&key, 2).await.unwrap());
+}
+
+#[wasm_bindgen_test]
+async fn what_cannot_be_read_is_set_aside_whole_and_a_newer_part_stays() {
+    let job = new_id();
+    let (torn, newer) = (format!("job/{job}/torn"), format!("job/{job}/newer"));
+    put_raw(&torn, "{ torn").await.unwrap();
+    put_raw(&newer, r#"{"format":99}"#).await.unwrap();
+    let shelf = parts::read_all().await.unwrap();
+    assert!(shelf.refused.len() >= 2, "{:?}", shelf.refused);
+    let transaction = writing(&[PARTS, BROKEN]).await.unwrap();
+    let (kept, aside) = (transaction.object_store(PARTS).unwrap(), transaction.object_store(BROKEN).unwrap());
+    assert!(kept.get(text(&torn)).unwrap().await.unwrap().is_none());
+    let left = kept.get(text(&newer)).unwrap().await.unwrap().and_then(|value| value.as_string());
+    assert!(matches!(open_part(left.unwrap().as_bytes()), Err(OpenError::Newer { found: 99, .. })));
+    let keys = aside.get_all_keys(None, None).unwrap().await.unwrap();
+    let key = keys.into_iter().find(|key| key.as_string().is_some_and(|key| key.starts_with(&torn))).unwrap();
+    assert_eq!(
+        aside.get(Query::Key(key)).unwrap().await.unwrap().and_then(|value| value.as_string()).as_deref(),
+        Some("{ torn")
+    );
+    kept.delete(Query::Key(text(&newer))).unwrap().await.unwrap();
+    completed(transaction).await.unwrap();
+}
+
+#[wasm_bindgen_test]
+async fn a_part_that_cannot_be_read_is_not_written_over() {
+    let job = new_id();
+    let key = Part::new(&job, header("a", "")).key();
+    put_raw(key.as_str(), r#"{"format":99}"#).await.unwrap();
+    let refused = parts::change(&job, &key, |_| Some(header("a", "over it"))).await;
+    assert!(matches!(refused, Err(StoreError::Other(_))));
+    let transaction = writing(&[PARTS]).await.unwrap();
+    let store = transaction.object_store(PARTS).unwrap();
+    let left = store.get(text(key.as_str())).unwrap().await.unwrap().and_then(|value| value.as_string());
+    assert_eq!(left.as_deref(), Some(r#"{"format":99}"#));
+    store.delete(Query::Key(text(key.as_str()))).unwrap().await.unwrap();
+    completed(transaction).await.unwrap();
+}
+
+#[wasm_bindgen_test]
+async fn two_windows_that_open_at_once_share_one_job() {
+    let first = parts::ensure_job(&new_id(), "Job 1").await.unwrap();
+    let second = parts::ensure_job(&new_id(), "Job 1").await.unwrap();
+    assert_eq!(first.job, second.job);
+}
+
+#[wasm_bindgen_test]
+async fn a_window_finds_its_own_typing_and_a_new_one_the_latest() {
+    let (mine, other) = (new_id(), new_id());
+    let typing = |at: &str| Typing { at: at.to_owned(), ..Typing::new("a") };
+    journal::write(&mine, &typing("2999-01-01T00:00:00+00:00")).await.unwrap();
+    journal::write(&other, &typing("2999-01-02T00:00:00+00:00")).await.unwrap();
+    assert_eq!(journal::last(&mine).await.unwrap(), Some(typing("2999-01-01T00:00:00+00:00")));
+    assert_eq!(journal::last(&new_id()).await.unwrap(), Some(typing("2999-01-02T00:00:00+00:00")));
+}
+
+#[wasm_bindgen_test]
+async fn only_so_many_windows_are_kept_and_the_oldest_go() {
+    let windows: Vec<String> = (0..12).map(|_| new_id()).collect();
+    for (number, window) in windows.iter().enumerate() {
+        let at = format!("2998-01-{:02}T00:00:00+00:00", number + 1);
+        journal::write(window, &Typing { at, ..Typing::new("a") }).await.unwrap();
+    }
+    journal::last(&new_id()).await.unwrap();
+    let oldest = journal::last(&windows[0]).await.unwrap();
+    assert_ne!(oldest.map(|typing| typing.at), Some("2998-01-01T00:00:00+00:00".to_owned()));
+}
