@@ -262,7 +262,7 @@ mod tests {
     fn a_given_roof_snow_replaces_the_one_from_the_ground() {
         let site = SiteLoads { given_roof_snow: Some(AreaLoad::from_psf(25.0)), ..SiteLoads::assumed() };
         assert_eq!(site.roof_snow().load, AreaLoad::from_psf(25.0));
-        assert!((SiteLoads::assumed().roof_snow().load.psf() - 21.0).abs() < 1e-9);
+        assert!((SiteLoads::assumed().roof_snow().load.psf() - 0.7 * 1.1 * 30.0).abs() < 1e-9);
     }
 
     /// Source: IRC 2021 Table R301.5: 10 psf without storage, alone; 20 psf with limited storage, with other loads.

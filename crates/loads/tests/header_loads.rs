@@ -3,7 +3,7 @@
 use loads::{
     combination::AsdCombination,
     header::{CaseLoads, HeaderSupport, LoadOf, LoadPart, MadeOf, Tributary, line_loads},
-    site::{AtticLive, SiteLoads, WallAbove},
+    site::{AtticLive, SiteLoads, SnowFactors, WallAbove},
     snow::LowSlope,
 };
 use measure::{AreaLoad, Length, LineLoad};
@@ -29,6 +29,8 @@ fn door_opening() -> SiteLoads {
         attic_live: AtticLive::given(psf(0.0)),
         wall_above: WallAbove::PerStorey(LineLoad::from_plf(75.0)),
         ground_snow: psf(55.0),
+        // The case takes a heated roof: 0.7 x 55.
+        snow: SnowFactors { thermal: 1.0, ..SiteLoads::assumed().snow },
         ..SiteLoads::assumed()
     }
 }
