@@ -7,7 +7,6 @@ use crate::pins;
 use crate::place::{self, Place};
 use crate::setup;
 use crate::site;
-use crate::sizes;
 use crate::step::step;
 use crate::tool::Tool;
 use crate::wording;
@@ -19,7 +18,7 @@ struct Check {
     run: fn(&Place) -> Outcome,
 }
 
-const CHECKS: [Check; 11] = [
+const CHECKS: [Check; 10] = [
     Check { name: "versions", expected: "1 s", run: pins::check },
     Check { name: "layers", expected: "2 s", run: layers::check },
     Check { name: "wording", expected: "1 s", run: wording::check },
@@ -28,7 +27,6 @@ const CHECKS: [Check; 11] = [
     Check { name: "clippy-web", expected: "1 minute the first time", run: clippy_web },
     Check { name: "core", expected: "3 minutes the first time", run: core },
     Check { name: "build", expected: "3 minutes the first time", run: site::ensure },
-    Check { name: "size", expected: "20 s", run: size },
     Check { name: "web", expected: "2 minutes the first time", run: web },
     Check { name: "browser", expected: "2 minutes", run: browser },
 ];
@@ -73,11 +71,6 @@ fn clippy_web(place: &Place) -> Outcome {
 
 fn core(place: &Place) -> Outcome {
     cargo(place).args(["test", "--workspace", "--exclude", "web", "--no-fail-fast", "--quiet"]).run()
-}
-
-fn size(place: &Place) -> Outcome {
-    site::ensure(place)?;
-    sizes::check(&place.dist())
 }
 
 /// The app's own tests, in the browser.
