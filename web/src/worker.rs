@@ -69,7 +69,7 @@ impl Worker {
 
 /// Goes on when the typing is put away. A phone that does not answer holds nothing up for ever.
 fn once_put_away(desk: Desk, looks: u32, go_on: impl FnOnce() + 'static) {
-    let put_away = desk.keeper.state.with_untracked(|state| *state == Kept::Kept);
+    let put_away = desk.keeper.state.with_untracked(|state| *state == Kept::Safe);
     if put_away || looks == 0 {
         go_on();
     } else {
@@ -132,13 +132,13 @@ pub fn register() {
 /// An installed app can stay open for days.
 fn look_for_updates(registration: ServiceWorkerRegistration) {
     browser::on_document("visibilitychange", move |_| {
-        if browser::is_visible() {
-            if let Ok(asked) = registration.update() {
-                // Without a signal it fails, and is tried again the next time.
-                spawn_local(async move {
-                    let _ = JsFuture::from(asked).await;
-                });
-            }
+        if browser::is_visible()
+            && let Ok(asked) = registration.update()
+        {
+            // Without a signal it fails, and is tried again the next time.
+            spawn_local(async move {
+                let _ = JsFuture::from(asked).await;
+            });
         }
     });
 }

@@ -120,7 +120,7 @@ fn understand(value: &mut Value) {
         Kind::Length { bare, least, most } => match read_length(&value.text, bare) {
             Ok(reading) => {
                 value.echo = reading.echo;
-                value.shown = reading.length.to_feet_inches(Denominator::Sixteenth);
+                value.shown = written(reading.length, most);
                 take_number(value, reading.length.inches(), least, most, &in_feet);
             }
             Err(problem) => value.problem = Some(problem.to_string()),
@@ -154,6 +154,15 @@ fn take_number(value: &mut Value, number: f64, least: f64, most: f64, written: &
     } else {
         let (least, most, given) = (written(least), written(most), written(number));
         value.problem = Some(format!("{} {given} was given; from {least} to {most} is taken.", value.spec.label));
+    }
+}
+
+/// Spacings and gaps, which are never over two feet, are called in inches; the rest in feet and inches.
+fn written(length: Length, most: f64) -> String {
+    if most <= 24.0 {
+        length.to_inches_fraction(Denominator::Sixteenth)
+    } else {
+        length.to_feet_inches(Denominator::Sixteenth)
     }
 }
 

@@ -72,6 +72,7 @@ fn what_was_understood_is_echoed() {
     assert_eq!(reading.get("opening_width").unwrap().echo, "98 3/4 in = 8' 2-3/4\"");
     let reading = read(&typed("building_width", "28"));
     assert_eq!(reading.get("building_width").unwrap().shown, "28' 0\"");
+    assert_eq!(reading.get("stud_spacing").unwrap().shown, "16\"");
 }
 
 #[test]

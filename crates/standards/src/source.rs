@@ -3,7 +3,7 @@
 /// How a value came into this project.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Status {
-    /// Read in a published text or a transcription of it.
+    /// Read in a published text or a copy of it.
     LookedUp,
     /// Some of it was read in a published text; the rest is from memory.
     PartlyLookedUp,

@@ -10,7 +10,7 @@ use crate::theme::{Look, Theme};
 const fn kept(state: &Kept) -> &'static str {
     match state {
         Kept::Writing => "keeping\u{2026}",
-        Kept::Kept => "kept on this phone",
+        Kept::Safe => "kept on this phone",
         Kept::Not(_) => "not kept",
     }
 }
@@ -51,7 +51,7 @@ pub fn TitleBlock() -> impl IntoView {
         </header>
         {move || state.with(|state| match state {
             Kept::Not(problem) => Some(view! { <p class="storage-problem" role="alert">{problem.sentence()}</p> }),
-            Kept::Writing | Kept::Kept => None,
+            Kept::Writing | Kept::Safe => None,
         })}
     }
 }

@@ -19,7 +19,7 @@ pub enum Kept {
     /// On its way.
     Writing,
     /// Its transaction has completed.
-    Kept,
+    Safe,
     /// It is not, and why.
     Not(StoreError),
 }
@@ -41,7 +41,7 @@ pub struct Keeper {
 impl Keeper {
     /// Starts from what was found.
     pub fn new(found: &Found) -> Self {
-        let state = found.problem.clone().map_or(Kept::Kept, Kept::Not);
+        let state = found.problem.clone().map_or(Kept::Safe, Kept::Not);
         let parts = found.parts.iter().map(|part| (part.key().as_str().to_owned(), part.clone())).collect();
         let mut job = Job::from_parts(&found.job, &found.parts);
         if job.name.is_empty() {
@@ -73,7 +73,7 @@ impl Keeper {
 
     /// Puts away what is on the screen, if it is not put away yet.
     pub fn keep_now(self, desk: Desk) {
-        if self.busy.get_value() || self.state.get_untracked() == Kept::Kept {
+        if self.busy.get_value() || self.state.get_untracked() == Kept::Safe {
             return;
         }
         self.busy.set_value(true);
@@ -83,7 +83,7 @@ impl Keeper {
             self.busy.set_value(false);
             match done {
                 Err(problem) => self.state.set(Kept::Not(problem)),
-                Ok(()) if self.keys.get_value() == keys => self.state.set(Kept::Kept),
+                Ok(()) if self.keys.get_value() == keys => self.state.set(Kept::Safe),
                 Ok(()) => self.keep_now(desk),
             }
         });
