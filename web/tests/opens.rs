@@ -1,6 +1,7 @@
 //! The app opens in a browser: its answer is on the page, the opening picture is gone, and the page says that it is
 //! ready.
 #![cfg(target_arch = "wasm32")]
+#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
