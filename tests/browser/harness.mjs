@@ -102,6 +102,24 @@ export class Phone {
   }
 }
 
+/** Loads the core alone (tests/in_browser) into a page of its own; `use` runs there and finds it as `core`. */
+export async function withCoreModule(phone, use, argument) {
+  const site = await new Site(required("CORE_MODULE_DIR")).start();
+  const page = await phone.context.newPage();
+  try {
+    phone.site = site;
+    await page.goto(site.at());
+    await page.evaluate(async () => {
+      globalThis.core = await import("/in_browser.js");
+      await globalThis.core.default();
+    });
+    return await page.evaluate(use, argument);
+  } finally {
+    await page.close();
+    await site.stop();
+  }
+}
+
 /** Waits until the app shows its answer: it then sets `data-ready="true"` on the root element. */
 export async function ready(page) {
   try {

@@ -106,7 +106,7 @@ journey("nothing moves under the thumb while a wrong text comes and goes", {}, a
 
 journey("the picture is the form's mirror", {}, async ({ phone, page }) => {
   await phone.open();
-  await page.locator("line.pick[data-field=head_height]").tap({ force: true });
+  await page.locator("line.pick[data-act=\"bring head_height\"]").tap({ force: true });
   assert.equal(await page.locator("#in-hand-label").innerText(), "Head height");
   await page.locator(".dimension.in-hand").waitFor();
   await type(page, "7' 0");

@@ -1,8 +1,8 @@
-// The screen and the command give the same digits: 200 random headers answered by the shipped module in the browser
-// and by the command on this machine, compared byte for byte.
+// The phone and the command give the same digits: 200 random headers answered by the core in the browser, built as the
+// app's is, and by the command on this machine, compared byte for byte.
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { journey } from "./harness.mjs";
+import { journey, withCoreModule } from "./harness.mjs";
 
 const CASES = 200;
 
@@ -66,10 +66,9 @@ function byCommand(lines) {
   return run.stdout.trimEnd().split("\n");
 }
 
-journey("the screen and the command give the same digits", {}, async ({ phone }) => {
+journey("the phone and the command give the same digits", {}, async ({ phone }) => {
   const lines = cases();
-  const page = await phone.open();
-  const inBrowser = await page.evaluate((all) => all.map((line) => window.wasmBindings.check_line(line)), lines);
+  const inBrowser = await withCoreModule(phone, (all) => all.map((line) => globalThis.core.check_line(line)), lines);
   const native = byCommand(lines);
   assert.equal(native.length, CASES);
   const answered = native.filter((line) => line.startsWith('{"check":"header"')).length;

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::bars::{NoticeBar, PlaceBar, TitleBlock, UpdateBar};
+use crate::browser;
 use crate::desk::Desk;
 use crate::members::Members;
 use crate::place::Place;
@@ -53,6 +54,7 @@ fn NotHere(
     /// The place.
     place: Place,
 ) -> impl IntoView {
+    browser::after_paint(browser::say_ready);
     view! {
         <section class="not-here">
             <h1>{place.word()}</h1>

@@ -89,14 +89,13 @@ pub fn is_visible() -> bool {
     document().is_some_and(|document| document.visibility_state() == web_sys::VisibilityState::Visible)
 }
 
-/// Takes the opening picture away and marks the page as ready.
+/// Takes the opening picture away and marks the page as ready; the first time only.
 pub fn say_ready() {
     if let Some(shell) = document().and_then(|document| document.get_element_by_id("app-shell")) {
         shell.remove();
     }
-    if let Some(root) = root() {
-        let _ = root.dataset().set("ready", "true");
-    }
+    let Some(page) = root().map(|root| root.dataset()).filter(|page| page.get("ready").is_none()) else { return };
+    let _ = page.set("ready", "true");
     crate::worker::register();
 }
 

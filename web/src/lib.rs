@@ -4,18 +4,21 @@
 //! `view::header::screen`, a pure function of what was typed; what was typed is the only thing that is kept.
 //!
 //! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `members` and `site`
-//! are the places; `fields` is the input in hand, its tape and its keys; `drawing` puts scenes on the sheet.
+//! are the places; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
+//! rather than filled in.
 
 mod app;
 mod bars;
+mod block;
 mod broken;
 mod browser;
 mod desk;
-mod drawing;
 mod fields;
 mod figure;
+mod laid;
 mod local_time;
 mod members;
+mod picture;
 mod place;
 mod route;
 mod sheets;
@@ -26,7 +29,6 @@ mod viewport;
 mod worker;
 
 use leptos::prelude::*;
-use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Opens what was kept, then shows the field book.
 pub fn start() {
@@ -36,15 +38,7 @@ pub fn start() {
         let found = storage::at_start().await;
         viewport::follow();
         mount_to_body(move || view! { <app::App found=found /> });
-        browser::after_paint(browser::say_ready);
     });
-}
-
-/// Answers one line of the headless command, so that the digits here can be held against the command's.
-#[wasm_bindgen]
-#[must_use]
-pub fn check_line(line: &str) -> String {
-    framing::check::check_line(line)
 }
 
 #[cfg(test)]

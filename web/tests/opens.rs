@@ -36,9 +36,3 @@ async fn the_first_answer_is_shown_and_the_page_says_it_is_ready() {
     let figure = page.query_selector(".answer-figure").unwrap().unwrap();
     assert!(figure.text_content().unwrap().chars().any(|letter| letter.is_ascii_digit()));
 }
-
-#[wasm_bindgen_test]
-fn a_line_of_the_command_is_answered_in_one_line() {
-    let answer = web::check_line(r#"{"check":"header","opening_width":"6'"}"#);
-    assert!(answer.starts_with('{') && !answer.contains('\n'), "{answer}");
-}

@@ -221,7 +221,7 @@ fn labelled(reading: &mut Reading) -> Option<Member> {
 
 fn chosen(reading: &mut Reading, species: Species, grade: Grade, labelled: Option<&Member>) -> Option<Member> {
     let size = reading.word("size")?.trim().to_owned();
-    let plain = |name: &str| name.to_lowercase().replace([' ', '(', ')'], "");
+    let plain = |name: &str| name.to_ascii_lowercase().replace([' ', '(', ')'], "");
     let found =
         header_candidates(species, grade).chain(labelled.cloned()).find(|member| plain(&member.name()) == plain(&size));
     if found.is_none() {

@@ -320,9 +320,11 @@ pub fn gap_action() -> Vec<String> {
 /// A limit's name with a capital, for a heading.
 #[must_use]
 pub fn limit_heading(limit: Limit) -> String {
-    let words = limit.words();
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    let mut words = limit.words().to_owned();
+    if let Some(first) = words.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    words
 }
 
 /// The name of an input, for a sentence.

@@ -58,11 +58,17 @@ impl Job {
             match &part.body {
                 PartBody::Head { name } => job.name.clone_from(name),
                 PartBody::Site { fields } => job.site.clone_from(fields),
-                PartBody::Header(header) => job.headers.push(header.clone()),
+                PartBody::Header(header) => job.insert(header.clone()),
             }
         }
-        job.headers.sort_by(|a, b| (&a.saved_at, &a.id).cmp(&(&b.saved_at, &b.id)));
         job
+    }
+
+    /// Puts a saved check where it belongs: most come in their order, so this is mostly at the end.
+    fn insert(&mut self, header: SavedHeader) {
+        let key = |header: &SavedHeader| (header.saved_at.clone(), header.id.clone());
+        let place = self.headers.partition_point(|before| key(before) <= key(&header));
+        self.headers.insert(place, header);
     }
 
     /// The first name of the form `Header 1`, `Header 2` that no saved check has.

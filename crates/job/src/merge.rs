@@ -27,7 +27,7 @@ pub struct Merged {
 #[must_use]
 pub fn merge_fields(base: &Fields, stored: &Fields, ours: &Fields) -> Merged {
     let mut merged = Merged { fields: stored.clone(), clashes: Vec::new() };
-    let names: std::collections::BTreeSet<&String> = base.keys().chain(ours.keys()).collect();
+    let names = base.keys().chain(ours.keys().filter(|name| !base.contains_key(*name)));
     for name in names {
         let (was, theirs, mine) = (base.get(name), stored.get(name), ours.get(name));
         if mine == was || mine == theirs {

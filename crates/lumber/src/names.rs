@@ -2,7 +2,10 @@
 
 /// A name without what people vary: case, spaces, points, dashes, brackets and number signs.
 pub(crate) fn plain(text: &str) -> String {
-    text.chars().filter(|character| character.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+    text.chars()
+        .filter(|character| character.is_alphanumeric())
+        .map(|character| character.to_ascii_lowercase())
+        .collect()
 }
 
 /// The entry whose list of plain names holds this text.

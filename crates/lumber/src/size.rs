@@ -47,7 +47,7 @@ impl SawnSize {
     /// ```
     pub fn from_text(text: &str) -> Result<Self, LumberError> {
         let unknown = || LumberError::UnknownSize { given: names::repeated(text) };
-        let joined = text.to_lowercase().replace("by", "x").replace(['×', '*'], "x");
+        let joined = text.to_ascii_lowercase().replace("by", "x").replace(['×', '*'], "x");
         let (thickness, width) = joined.split_once('x').ok_or_else(unknown)?;
         let number = |part: &str| part.trim().trim_end_matches('"').parse::<u8>().map_err(|_| unknown());
         dressed_size((number(thickness)?, number(width)?)).map(Self).ok_or_else(unknown)

@@ -91,8 +91,17 @@ pub fn read_number(text: &str, accepted_units: &[&str]) -> Result<f64, NumberErr
     let (digits, unit) = unsigned.split_at(end);
     let digits = plain_digits(digits).map_err(|problem| problem.named(given(), accepted.clone()))?;
     check_unit(unit.trim(), accepted_units).map_err(|problem| problem.named(given(), accepted.clone()))?;
-    let value: f64 = digits.parse().map_err(|_| NumberError::NotANumber { given: given(), accepted })?;
+    let value = value(&digits).ok_or_else(|| NumberError::NotANumber { given: given(), accepted })?;
     Ok(if negative && value > 0.0 { -value } else { value })
+}
+
+/// The number of at most 15 digits: both the digits and the power of ten are exact, so their quotient is the nearest
+/// number there is.
+fn value(digits: &str) -> Option<f64> {
+    let (whole, decimals) = digits.split_once('.').unwrap_or((digits, ""));
+    let places = u32::try_from(decimals.len()).ok()?;
+    let all: u64 = [whole, decimals].concat().parse().ok()?;
+    Some(all as f64 / 10_u64.checked_pow(places)? as f64)
 }
 
 /// What is wrong, before it is said of a text.
@@ -146,7 +155,7 @@ fn commas_part_thousands(whole: &str) -> bool {
 }
 
 fn check_unit(unit: &str, accepted_units: &[&str]) -> Result<(), Problem> {
-    let same = |accepted: &&str| accepted.to_lowercase() == unit.to_lowercase();
+    let same = |accepted: &&str| accepted.eq_ignore_ascii_case(unit);
     if unit.is_empty() || accepted_units.iter().any(same) {
         return Ok(());
     }

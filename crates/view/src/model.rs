@@ -65,21 +65,10 @@ pub enum Entry {
         /// The unit: `psf`.
         unit: &'static str,
     },
-    /// One of a few, each with a word and perhaps a small picture.
-    Choice(Vec<ChoiceOption>),
+    /// One of a few: the value that is stored, and its words.
+    Choice(&'static [(&'static str, &'static str)]),
     /// A name of one's own.
     Text,
-}
-
-/// One option of a choice.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ChoiceOption {
-    /// The value stored when it is chosen.
-    pub value: &'static str,
-    /// The words on it.
-    pub label: String,
-    /// A small section picture.
-    pub picture: Option<Scene>,
 }
 
 /// One input as the screen shows it.
@@ -93,7 +82,7 @@ pub struct Field {
     pub help: &'static str,
     /// How it is filled.
     pub entry: Entry,
-    /// What was typed, as typed; empty when nothing was.
+    /// What was typed, for this check or for the job, as typed; empty when nothing was.
     pub text: String,
     /// The value in use, in words: `6' 0"`, `40 psf`, `joists bear on it`.
     pub shown: String,
@@ -248,6 +237,8 @@ pub struct HeaderScreen {
     pub panels: Vec<Panel>,
     /// All sizes tried, by family.
     pub families: Vec<Family>,
+    /// Whether the answer is about a size that was asked for, not the smallest that works.
+    pub asked: bool,
     /// What to cut.
     pub cuts: Vec<Cut>,
     /// What was assumed, in sentences, each with the field that states it, where there is one.

@@ -120,11 +120,11 @@ fn every_support_has_its_picture() {
     let carries = screen.fields.iter().find(|field| field.id == "carries").unwrap();
     let Entry::Choice(options) = &carries.entry else { unreachable!() };
     assert_eq!(options.len(), 9);
-    for option in options {
-        let picture = option.picture.as_ref().unwrap();
-        for (x, y) in corners(picture) {
-            assert!(x >= picture.left && x <= picture.left + picture.width, "{}: {x}", option.value);
-            assert!(y >= picture.top && y <= picture.top + picture.height, "{}: {y}", option.value);
+    for (value, words) in *options {
+        let picture = view::header::option_picture("carries", value, words).unwrap();
+        for (x, y) in corners(&picture) {
+            assert!(x >= picture.left && x <= picture.left + picture.width, "{value}: {x}");
+            assert!(y >= picture.top && y <= picture.top + picture.height, "{value}: {y}");
         }
     }
 }

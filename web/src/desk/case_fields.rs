@@ -7,7 +7,9 @@ use view::model::FieldId;
 /// What was typed, by name.
 pub fn to_fields(case: &HeaderCase) -> Fields {
     let typed = HeaderCase::FIELDS.iter().filter_map(|field| Some(((*field).to_owned(), case.get(field)?.to_owned())));
-    typed.collect()
+    let mut fields = Fields::new();
+    fields.extend(typed);
+    fields
 }
 
 /// The inputs from what was stored. A name that this version does not know stays in the store and is passed over here.

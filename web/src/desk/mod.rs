@@ -12,12 +12,13 @@ use job::{Fields, SavedHeader, Typing};
 use leptos::prelude::*;
 use view::model::{FieldId, Group, HeaderScreen};
 
+pub use case_fields::field_id;
 pub use notices::Notices;
 pub use pad::Pad;
 pub use settled::Settled;
 
 use crate::storage::{Found, Keeper};
-use case_fields::{field_id, from_fields, to_fields};
+use case_fields::{from_fields, to_fields};
 use undo::Snapshot;
 
 /// The input that comes to hand first.

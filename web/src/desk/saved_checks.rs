@@ -1,7 +1,7 @@
 //! Saving the check on the desk, opening a saved one, starting a new one.
 
 use framing::HeaderCase;
-use job::{Fields, SavedHeader};
+use job::SavedHeader;
 use leptos::prelude::*;
 
 use super::case_fields::{from_fields, to_fields};
@@ -32,12 +32,8 @@ impl Desk {
         self.settle();
         self.remember_before(None);
         let site = self.site_fields();
-        let own: Fields = header
-            .fields
-            .iter()
-            .filter(|(name, text)| site.get(*name) != Some(*text))
-            .map(|(name, text)| (name.clone(), text.clone()))
-            .collect();
+        let mut own = header.fields.clone();
+        own.retain(|name, text| site.get(name) != Some(text));
         self.case.set(from_fields(&own));
         self.hand.set(FIRST);
         self.last_saved.set(None);

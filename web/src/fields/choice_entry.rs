@@ -18,20 +18,19 @@ pub fn ChoiceEntry(
     /// Its label.
     label: &'static str,
 ) -> impl IntoView {
-    let options = pad.follow(id, |field| match &field.entry {
-        Entry::Choice(options) => options.clone(),
-        _ => Vec::new(),
+    let options = untrack(move || {
+        pad.look(id, |field| match field.entry {
+            Entry::Choice(options) => options,
+            _ => &[],
+        })
     });
-    let pictured = move || options.with(|options| options.iter().any(|option| option.picture.is_some()));
+    let pictured = view::header::is_pictured(id);
     let shown = pad.follow(id, |field| field.shown.clone());
     let typed = Memo::new(move |_| pad.typed.run(id));
     view! {
         <Echo pad id />
         <div class="options" class:pictured=pictured role="radiogroup" aria-label=label>
-            {move || {
-                let cards = options.get().into_iter();
-                cards.map(|option| view! { <OptionCard pad id option typed shown /> }).collect_view()
-            }}
+            {options.iter().map(|(value, words)| view! { <OptionCard pad id value words typed shown /> }).collect_view()}
         </div>
         <div class="pad steps">
             <button

@@ -27,8 +27,11 @@ pub fn Inputs(
     #[prop(optional)]
     open: bool,
 ) -> impl IntoView {
-    let groups = GROUPS.map(|(group, heading, folded)| {
+    // Which inputs there are does not change while the place is open.
+    let has =
+        |group: Group| untrack(|| pad.look_at_all(|fields| fields.filter(|field| field.group == group).count() > 0));
+    let groups = GROUPS.into_iter().filter(|(group, ..)| has(*group)).map(|(group, heading, folded)| {
         view! { <ChipGroup pad group heading folded=folded && !open /> }
     });
-    view! { <div class="inputs">{groups.into_iter().collect_view()}</div> }
+    view! { <div class="inputs">{groups.collect_view()}</div> }
 }

@@ -7,7 +7,6 @@ use view::model::FieldId;
 use super::next_key::NextKey;
 use super::sixteenths::PER_INCH;
 use crate::desk::Pad;
-use crate::figure::Figure;
 
 const SIGNS: [(&str, &str); 5] =
     [("'", "Feet mark"), ("\"", "Inch mark"), ("-", "Dash"), ("/", "Stroke"), (" ", "Space")];
@@ -50,13 +49,15 @@ pub fn Keys(
         }
     };
     let fraction = move |marks: i32| set.run(inches.get_untracked().unwrap_or(0.0).floor() as i32 * PER_INCH + marks);
+    let pressed = Signal::derive(move || letters.get().to_string());
     let signs = SIGNS.map(|(mark, said)| {
         let shown = if mark == " " { "space" } else { mark };
         view! { <button type="button" class="key sign" aria-label=said on:click=move |_| sign(mark)>{shown}</button> }
     });
     let fractions = move |marks: &[(i32, &'static str)]| {
         let one = |(marks, words): (i32, &'static str)| {
-            view! { <button type="button" class="key" on:click=move |_| fraction(marks)><Figure text=words.to_owned() /></button> }
+            let face = view::markup::figure(words).into_string();
+            view! { <button type="button" class="key" on:click=move |_| fraction(marks) inner_html=face></button> }
         };
         marks.iter().copied().map(one).collect_view()
     };
@@ -64,7 +65,7 @@ pub fn Keys(
         <div class="keys" on:pointerdown=|event| event.prevent_default() role="group" aria-label="Signs and fractions">
             {signs.into_iter().collect_view()}
             {fractions(&UPPER)}
-            <button type="button" class="key" aria-pressed=move || letters.get().to_string() aria-label="Letters" on:click=move |_| letters.update(|on| *on = !*on)>
+            <button type="button" class="key" aria-pressed=pressed aria-label="Letters" on:click=move |_| letters.update(|on| *on = !*on)>
                 "abc"
             </button>
             {fractions(&LOWER)}

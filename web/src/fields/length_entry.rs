@@ -2,6 +2,7 @@
 
 use leptos::html::Input;
 use leptos::prelude::*;
+use view::markup;
 use view::model::{Entry, FieldId};
 
 use super::echo::Echo;
@@ -11,7 +12,6 @@ use super::sixteenths;
 use super::tape::Tape;
 use super::typed_text::TypedText;
 use crate::desk::Pad;
-use crate::figure::Figure;
 
 /// Steps of the keys below the tape, in sixteenths of an inch, with their words.
 const STEPS: [(i32, &str, &str); 4] = [
@@ -20,6 +20,10 @@ const STEPS: [(i32, &str, &str); 4] = [
     (1, "+1/16", "One sixteenth more"),
     (16, "+1\"", "One inch more"),
 ];
+
+fn face(words: &str, said: &str) -> String {
+    markup::figure_said(words, said).into_string()
+}
 
 /// The entry of a length.
 #[component]
@@ -54,9 +58,7 @@ pub fn LengthEntry(
                         {STEPS
                             .map(|(step, words, said)| {
                                 view! {
-                                    <button type="button" class="key" on:click=move |_| set.run(at() + step)>
-                                        <Figure text=words.to_owned() spoken=said.to_owned() />
-                                    </button>
+                                    <button type="button" class="key" on:click=move |_| set.run(at() + step) inner_html=face(words, said)></button>
                                 }
                             })
                             .into_iter()

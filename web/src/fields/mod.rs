@@ -1,6 +1,5 @@
 //! The input in hand and the others: how each is filled.
 
-mod chip;
 mod chip_group;
 mod choice_entry;
 mod echo;
@@ -13,7 +12,6 @@ mod number_entry;
 mod option_card;
 mod sixteenths;
 mod tape;
-mod tape_blade;
 mod tape_drag;
 mod text_entry;
 mod typed_text;

@@ -10,7 +10,7 @@ pub fn NextKey(
     /// The inputs.
     pad: Pad,
 ) -> impl IntoView {
-    let label = move || pad.next().map(|(_, label)| format!("Next: {label}")).unwrap_or_default();
+    let label = Signal::derive(move || pad.next().map(|(_, label)| format!("Next: {label}")).unwrap_or_default());
     view! {
         <button type="button" class="key next" aria-label=label on:click=move |_| pad.go_on()>
             <span aria-hidden="true">"Next"</span>

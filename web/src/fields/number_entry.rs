@@ -46,15 +46,17 @@ pub fn NumberEntry(
         pad.write.run((id, Some(format!("{} {unit}", next.max(0.0)).trim_end().to_owned())));
     };
     let words = move |step: f64| {
-        let by = step * scale(number.get().unwrap_or(0.0));
-        if by < 0.0 { format!("\u{2212}{}", -by) } else { format!("+{by}") }
+        Signal::derive(move || {
+            let by = step * scale(number.get().unwrap_or(0.0));
+            if by < 0.0 { format!("\u{2212}{}", -by) } else { format!("+{by}") }
+        })
     };
     view! {
         <TypedText pad id letters=false line unit />
         <Echo pad id />
         <div class="pad steps">
             {STEPS
-                .map(|by| view! { <button type="button" class="key" on:click=move |_| step(by)>{move || words(by)}</button> })
+                .map(|by| view! { <button type="button" class="key" on:click=move |_| step(by)>{words(by)}</button> })
                 .into_iter()
                 .collect_view()}
             <NextKey pad />

@@ -1,10 +1,9 @@
 //! One option of a choice.
 
 use leptos::prelude::*;
-use view::model::{ChoiceOption, FieldId};
+use view::model::FieldId;
 
 use crate::desk::Pad;
-use crate::drawing::Vignette;
 
 /// A card with a small picture and its words. The one that is only assumed is marked, not chosen: a tap states it.
 #[component]
@@ -13,17 +12,18 @@ pub fn OptionCard(
     pad: Pad,
     /// The one in hand.
     id: FieldId,
-    /// The option.
-    option: ChoiceOption,
+    /// The value that it states.
+    value: &'static str,
+    /// Its words.
+    words: &'static str,
     /// What was typed for the input.
     typed: Memo<Option<String>>,
     /// The value in use, in words.
     shown: Memo<String>,
 ) -> impl IntoView {
-    let ChoiceOption { value, label, picture } = option;
-    let words = label.clone();
-    let chosen = move || typed.with(|typed| typed.as_deref() == Some(value));
-    let assumed = move || typed.with(Option::is_none) && shown.with(|shown| *shown == words);
+    let chosen = Signal::derive(move || typed.with(|typed| typed.as_deref() == Some(value)));
+    let assumed = Signal::derive(move || typed.with(Option::is_none) && shown.with(|shown| shown == words));
+    let picture = view::header::option_picture(id, value, words).map(|scene| view::svg::vignette(&scene).into_string());
     view! {
         <label class="option" class:assumed=assumed>
             <input
@@ -33,8 +33,8 @@ pub fn OptionCard(
                 prop:checked=chosen
                 on:click=move |_| pad.write.run((id, Some(value.to_owned())))
             />
-            {picture.map(|scene| view! { <Vignette scene /> })}
-            <span>{label}</span>
+            <div class="block" inner_html=picture></div>
+            <span>{words}</span>
         </label>
     }
 }

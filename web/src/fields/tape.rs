@@ -4,8 +4,8 @@ use leptos::html::Div;
 use leptos::prelude::*;
 
 use super::sixteenths;
-use super::tape_blade::{TapeBlade, piece_start};
-use super::tape_drag::{Drag, PIXELS_PER_INCH};
+use super::tape_drag::Drag;
+use view::tape::{PIXELS_PER_INCH, blade, piece_start};
 
 /// So many sixteenths a key moves the tape, for those who use keys.
 fn key_step(key: &str) -> Option<i32> {
@@ -32,11 +32,19 @@ pub fn Tape(
     /// What is measured.
     label: &'static str,
 ) -> impl IntoView {
-    let blade = NodeRef::<Div>::new();
+    let room = NodeRef::<Div>::new();
     let drag = RwSignal::new(None::<Drag>);
     let under = move || drag.get().map(|drag| drag.inches).or_else(|| inches.get()).unwrap_or(ends.0);
     let mark = Memo::new(move |_| sixteenths::within(sixteenths::nearest(under()), ends));
     let start = Memo::new(move |_| piece_start(under()));
+    let drawn = Signal::derive(move || blade(start.get(), ends).into_string());
+    let shift = Signal::derive(move || format!("translate({:.2} 0)", -under() * PIXELS_PER_INCH));
+    let said =
+        Signal::derive(
+            move || if inches.get().is_some() { sixteenths::spoken(mark.get()) } else { "not said".to_owned() },
+        );
+    let now = Signal::derive(move || sixteenths::inches(mark.get()).to_string());
+    let held = Signal::derive(move || drag.with(Option::is_some));
     let send = move |marks: i32| {
         let marks = sixteenths::within(marks, ends);
         if inches.get_untracked() != Some(sixteenths::inches(marks)) {
@@ -53,18 +61,18 @@ pub fn Tape(
     view! {
         <div
             class="tape"
-            class:held=move || drag.with(Option::is_some)
-            node_ref=blade
+            class:held=held
+            node_ref=room
             role="slider"
             tabindex="0"
             aria-label=format!("{label}, tape")
             aria-valuemin=ends.0
             aria-valuemax=ends.1
-            aria-valuenow=move || sixteenths::inches(mark.get())
-            aria-valuetext=move || if inches.get().is_some() { sixteenths::spoken(mark.get()) } else { "not said".to_owned() }
+            aria-valuenow=now
+            aria-valuetext=said
             on:pointerdown=move |event| {
-                if let Some(blade) = blade.get_untracked() {
-                    let _ = blade.set_pointer_capture(event.pointer_id());
+                if let Some(room) = room.get_untracked() {
+                    let _ = room.set_pointer_capture(event.pointer_id());
                 }
                 drag.set(Some(Drag::begin(untrack(under), f64::from(event.client_x()), event.time_stamp())));
             }
@@ -79,9 +87,7 @@ pub fn Tape(
             }
         >
             <svg class="blade" aria-hidden="true" focusable="false">
-                <g transform=move || format!("translate({:.2} 0)", -under() * PIXELS_PER_INCH)>
-                    <TapeBlade start ends />
-                </g>
+                <g transform=shift inner_html=drawn></g>
             </svg>
             <svg class="hairline" viewBox="0 0 24 108" aria-hidden="true">
                 <path d="M12 0V108" />

@@ -1,7 +1,6 @@
 //! How the blade follows the thumb: fast when it is fast, down to sixteenths when it slows.
 
-/// Pixels of blade to an inch.
-pub const PIXELS_PER_INCH: f64 = 48.0;
+use view::tape::PIXELS_PER_INCH;
 
 /// Thumb speeds, pixels a millisecond, and how far the blade goes for each pixel of the thumb.
 const GEARS: [(f64, f64); 4] = [(0.06, 0.25), (0.35, 1.0), (0.9, 2.5), (2.0, 8.0)];

@@ -1,11 +1,9 @@
 //! The answer: the figure, the verdict as a beam and as a word, the share used.
 
 use leptos::prelude::*;
+use view::markup;
 use view::model::{Answer, State};
 
-use super::share_bar::ShareBar;
-use super::state_class;
-use super::verdict_beam::VerdictBeam;
 use crate::desk::Desk;
 use crate::figure::Figure;
 
@@ -14,37 +12,49 @@ const LONG: usize = 8;
 /// So are longer words.
 const LONG_WORD: usize = 14;
 
+fn long(text: &str, most: usize) -> &'static str {
+    if text.chars().count() > most { "long" } else { "" }
+}
+
+/// The verdict as a beam; in its place, when an input is wrong, that the answer is not of now.
+fn beam(answer: &Answer, stale: bool) -> String {
+    if stale {
+        return "<em class=\"not-updated\">not updated</em>".to_owned();
+    }
+    markup::beam(answer.state).into_string()
+}
+
+/// The share used, where there is a number.
+fn share(answer: &Answer) -> String {
+    let share = answer.share.filter(|_| answer.state != State::NotKnown);
+    share.map(|share| markup::share(share, answer.state).into_string()).unwrap_or_default()
+}
+
 /// What stays in view while an input changes.
 #[component]
 pub fn AnswerStrip() -> impl IntoView {
     let desk = expect_context::<Desk>();
-    let answer = Memo::new(move |_| desk.screen.with(|screen| screen.answer.clone()));
-    let stale = Memo::new(move |_| desk.screen.with(|screen| !screen.current));
-    let state = Memo::new(move |_| answer.with(|answer| answer.state));
-    let figure = Memo::new(move |_| answer.with(|answer| answer.figure.clone()));
-    let part = move |pick: fn(&Answer) -> &String| move || answer.with(|answer| pick(answer).clone());
+    let answer = Memo::new(move |_| desk.screen.with(|screen| (screen.answer.clone(), !screen.current)));
+    let part = move |part: fn(&Answer, bool) -> String| {
+        Signal::derive(move || answer.with(|(answer, stale)| part(answer, *stale)))
+    };
+    let class = part(|answer, stale| {
+        let stale = if stale { " stale" } else { "" };
+        format!("answer {}{stale}", markup::state_class(answer.state))
+    });
+    let figure_class = part(|answer, _| format!("answer-figure {}", long(&answer.figure, LONG)));
+    let word_class = part(|answer, _| long(&answer.word, LONG_WORD).to_owned());
     view! {
-        <section
-            class=move || format!("answer {}", state_class(state.get()))
-            class:stale=move || stale.get()
-            aria-label="Answer"
-        >
-            <p class="answer-figure" class:long=move || figure.with(|figure| figure.chars().count() > LONG)>
-                <Figure text=figure />
+        <section class=class aria-label="Answer">
+            <p class=figure_class>
+                <Figure text=part(|answer, _| answer.figure.clone()) />
             </p>
-            <Show when=move || stale.get() fallback=move || view! { <VerdictBeam state /> }>
-                <em class="not-updated">"not updated"</em>
-            </Show>
+            <div class="block" inner_html=part(beam)></div>
             <p class="verdict" role="status">
-                <strong class:long=move || answer.with(|answer| answer.word.chars().count() > LONG_WORD)>
-                    {part(|answer| &answer.word)}
-                </strong>
-                <span>{part(|answer| &answer.share_text)}</span>
+                <strong class=word_class>{part(|answer, _| answer.word.clone())}</strong>
+                <span>{part(|answer, _| answer.share_text.clone())}</span>
             </p>
-            {move || {
-                let (share, state) = answer.with(|answer| (answer.share, answer.state));
-                share.filter(|_| state != State::NotKnown).map(|share| view! { <ShareBar share state /> })
-            }}
+            <div class="block" inner_html=part(|answer, _| share(answer))></div>
         </section>
     }
 }

@@ -1,46 +1,51 @@
 //! The header check: answer up, hands down.
 
 use leptos::prelude::*;
+use view::markup;
+use view::model::{FieldId, HeaderScreen};
 
 use super::answer_strip::AnswerStrip;
-use super::assumptions::Assumptions;
-use super::bars::Bars;
-use super::cautions::Cautions;
-use super::cuts::Cuts;
-use super::families::Families;
 use super::keys_row::KeysRow;
-use super::panels::Panels;
-use super::to_do::ToDo;
-use view::model::FieldId;
-
+use crate::block::{Block, doing};
 use crate::browser;
-use crate::desk::{Desk, Pad};
-use crate::drawing::Picture;
+use crate::desk::{Desk, Pad, field_id};
 use crate::fields::{Hand, Inputs};
+use crate::laid::Laid;
+use crate::picture::Picture;
 
-/// Brings an input to hand and the hand into view. The size is not typed: its list comes into view.
-fn bring_into_view(desk: Desk) -> Callback<FieldId> {
-    Callback::new(move |field| {
-        let listed = desk.screen.with_untracked(|screen| screen.fields.iter().all(|known| known.id != field));
-        let page = |id| browser::document().and_then(|page| page.get_element_by_id(id));
-        if listed {
-            if let Some(sizes) = page("sizes") {
-                sizes.scroll_into_view();
-            }
-            return;
+/// The input that holds the size to judge. It is not typed: its list comes into view.
+const SIZE: FieldId = "size";
+
+/// Brings an input to hand and the hand into view.
+fn bring_into_view(desk: Desk, field: FieldId) {
+    let page = |id| browser::document().and_then(|page| page.get_element_by_id(id));
+    if field == SIZE {
+        if let Some(sizes) = page("sizes") {
+            sizes.scroll_into_view();
         }
-        desk.bring(field);
-        if let Some(page) = page("page") {
-            page.set_scroll_top(0);
-        }
-    })
+        return;
+    }
+    desk.bring(field);
+    if let Some(page) = page("page") {
+        page.set_scroll_top(0);
+    }
 }
+
+/// What follows the inputs, in order.
+const BELOW: [fn(&HeaderScreen) -> String; 6] = [
+    |screen| markup::bars(&screen.bars).into_string(),
+    |screen| markup::panels(&screen.panels).into_string(),
+    |screen| markup::families(&screen.families, screen.asked).into_string(),
+    |screen| markup::cuts(&screen.cuts).into_string(),
+    |screen| markup::assumptions(&screen.assumptions).into_string(),
+    |screen| markup::cautions(&screen.cautions).into_string(),
+];
 
 /// The place.
 #[component]
 pub fn Members() -> impl IntoView {
     let desk = expect_context::<Desk>();
-    let bring = bring_into_view(desk);
+    let bring = Callback::new(move |field| bring_into_view(desk, field));
     let pad = Pad {
         screen: desk.screen,
         belongs: |_| true,
@@ -52,24 +57,37 @@ pub fn Members() -> impl IntoView {
         asks: true,
     };
     let picture = Memo::new(move |_| desk.screen.with(|screen| screen.picture.clone()));
+    let act = doing(
+        move |field| {
+            if let Some(field) = field_id(field) {
+                bring.run(field);
+            }
+        },
+        move |size| desk.write(SIZE, size.map(str::to_owned)),
+    );
+    let to_do = desk.settled.part(0, |screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
+    let below = BELOW.into_iter().enumerate().map(|(place, write)| {
+        let markup = desk.settled.part(place + 1, write);
+        view! { <Block markup act /> }
+    });
+    let laid = Laid::begin(3, move || {
+        browser::say_ready();
+        desk.settled.begin();
+    });
+    let stands = desk.settled.stands();
+    let hand = desk.hand.into();
     view! {
         <div class="members" class:typing=pad.typing>
             <h1 class="said">"Header over the opening"</h1>
             <div class="sheet">
-                <Picture scene=picture hand=desk.hand.into() pick=bring />
-                <AnswerStrip />
+                {laid.part(1, move || view! { <Picture scene=picture hand act /> }.into_any())}
+                {laid.part(2, || view! { <AnswerStrip /> }.into_any())}
             </div>
             <div class="bench">
-                <Hand pad />
-                <KeysRow />
-                <ToDo bring />
-                <Inputs pad />
-                <Bars />
-                <Panels />
-                <Families />
-                <Cuts />
-                <Assumptions bring />
-                <Cautions />
+                {laid.part(3, move || view! { <Hand pad /><KeysRow /> }.into_any())}
+                <Block markup=to_do act />
+                {move || stands.get().then(|| view! { <Inputs pad /> })}
+                {below.collect_view()}
             </div>
         </div>
     }

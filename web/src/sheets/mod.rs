@@ -1,7 +1,6 @@
 //! What slides up over a place.
 
 mod save_sheet;
-mod saved_row;
 mod saved_sheet;
 mod slide_up;
 mod working_sheet;

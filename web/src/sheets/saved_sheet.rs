@@ -1,10 +1,15 @@
 //! The saved checks.
 
+use job::SavedHeader;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
+use view::markup::{self, Act, SavedRow};
 
-use super::saved_row::SavedRow;
 use super::slide_up::SlideUp;
+use crate::block::Block;
 use crate::desk::Desk;
+use crate::local_time;
+use crate::place::Place;
 use crate::route::{Route, Sheet};
 use crate::storage::whether_lasting;
 
@@ -14,33 +19,62 @@ pub fn SavedSheet() -> impl IntoView {
     view! { <SlideUp sheet=Sheet::Saved heading="Saved checks"><List /></SlideUp> }
 }
 
+fn row(header: &SavedHeader) -> SavedRow {
+    SavedRow {
+        id: header.id.clone(),
+        name: header.name.clone(),
+        answer: header.answer.clone(),
+        when: local_time::short(&header.saved_at),
+    }
+}
+
+fn open(desk: Desk, route: Route, header: SavedHeader) {
+    let words = format!("{} is open.", header.name);
+    desk.open(header);
+    desk.notices.offer(words, "Undo", move || desk.undo());
+    route.go(Place::Members);
+}
+
+fn remove(desk: Desk, header: SavedHeader) {
+    spawn_local(async move {
+        match desk.keeper.remove(&header).await {
+            Ok(true) => desk.forget_saved(&header),
+            Ok(false) => desk.notices.say(format!("{} was changed in another window and stays.", header.name)),
+            Err(problem) => desk.notices.say(problem.sentence()),
+        }
+    });
+}
+
 #[component]
 fn List() -> impl IntoView {
     let desk = expect_context::<Desk>();
     let route = expect_context::<Route>();
-    let lasting = LocalResource::new(whether_lasting);
-    let headers = Memo::new(move |_| desk.keeper.job.with(|job| job.headers.iter().rev().cloned().collect::<Vec<_>>()));
+    let lasting = RwSignal::new("");
+    let to_remove = RwSignal::new(None::<String>);
+    spawn_local(async move {
+        let _ = lasting.try_set(whether_lasting().await.sentence());
+    });
+    let markup = Signal::derive(move || {
+        let rows: Vec<SavedRow> = desk.keeper.job.with(|job| job.headers.iter().rev().map(row).collect());
+        to_remove.with(|id| markup::saved(&rows, id.as_deref())).into_string()
+    });
+    let act = Callback::new(move |what: String| {
+        let of = |id: &str| desk.keeper.job.with_untracked(|job| job.headers.iter().find(|one| one.id == id).cloned());
+        match Act::read(&what) {
+            Some(Act::Open(id)) => of(id).into_iter().for_each(|header| open(desk, route, header)),
+            Some(Act::Remove(id)) => to_remove.set(Some(id.to_owned())),
+            Some(Act::RemoveForGood(id)) => of(id).into_iter().for_each(|header| remove(desk, header)),
+            Some(Act::Leave(_)) => to_remove.set(None),
+            _ => {}
+        }
+    });
+    let start_new = move |_| {
+        desk.start_new();
+        route.slide_down();
+    };
     view! {
-        <button
-            type="button"
-            class="key"
-            on:click=move |_| {
-                desk.start_new();
-                route.slide_down();
-            }
-        >
-            "New check"
-        </button>
-        <Show
-            when=move || headers.with(|headers| !headers.is_empty())
-            fallback=|| view! { <p>"Nothing is saved yet. Save puts the check and its answer here."</p> }
-        >
-            <ul class="saved">
-                <For each=move || headers.get() key=|header| (header.id.clone(), header.saved_at.clone()) let:header>
-                    <SavedRow header />
-                </For>
-            </ul>
-            <p class="note">{move || lasting.get().map(|lasting| lasting.sentence())}</p>
-        </Show>
+        <button type="button" class="key" on:click=start_new>"New check"</button>
+        <Block markup act />
+        <p class="note">{lasting}</p>
     }
 }

@@ -5,8 +5,10 @@ use leptos::prelude::*;
 use view::model::FieldId;
 
 use super::look_choice::LookChoice;
+use crate::browser;
 use crate::desk::{Desk, Pad, kept_with_job};
 use crate::fields::{Hand, Inputs};
+use crate::laid::Laid;
 
 /// The input that comes to hand first here.
 const FIRST: FieldId = "wind_speed";
@@ -26,6 +28,7 @@ pub fn Site() -> impl IntoView {
         write: Callback::new(move |(field, text)| desk.write_site(field, text)),
         asks: false,
     };
+    let laid = Laid::begin(3, browser::say_ready);
     let name = move || desk.keeper.job.with(|job| job.name.clone());
     view! {
         <div class="site" class:typing=pad.typing>
@@ -40,9 +43,9 @@ pub fn Site() -> impl IntoView {
                 on:change:target=move |event| desk.keeper.rename_job(desk, event.target().value())
             />
             <p>"Every check of this job starts from these."</p>
-            <Hand pad />
-            <Inputs pad open=true />
-            <LookChoice />
+            {laid.part(1, move || view! { <Hand pad /> }.into_any())}
+            {laid.part(2, move || view! { <Inputs pad open=true /> }.into_any())}
+            {laid.part(3, || view! { <LookChoice /> }.into_any())}
         </div>
     }
 }

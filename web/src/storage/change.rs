@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use job::{Clash, Fields, Job, Part, PartBody, merge_fields};
 use leptos::prelude::*;
 
-use super::keeper::Keeper;
+use super::keeper::{Keeper, by_key};
 use super::{StoreError, parts};
 use crate::desk::Desk;
 
@@ -49,7 +49,7 @@ pub fn take_in(keeper: Keeper, desk: Desk, found: Vec<Part>) {
     let base = keeper.parts.with_value(site_of);
     let id = keeper.job.with_untracked(|job| job.id.clone());
     let job = Job::from_parts(&id, &found);
-    keeper.parts.set_value(found.into_iter().map(|part| (part.key().as_str().to_owned(), part)).collect());
+    keeper.parts.set_value(by_key(found));
     let merged = merge_fields(&base, &job.site, &desk.site_fields());
     if keeper.job.with_untracked(|known| *known != job) {
         keeper.job.set(job);

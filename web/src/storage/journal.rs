@@ -22,12 +22,15 @@ pub async fn last(window: &str) -> Result<Option<Typing>, StoreError> {
     let store = transaction.object_store(JOURNAL)?;
     let keys = store.get_all_keys(None, None)?.await?;
     let values = store.get_all(None, None)?.await?;
-    let mut found: Vec<(String, Typing)> = keys
+    let mut found: Vec<(String, Typing)> = Vec::new();
+    let opened = keys
         .iter()
         .zip(&values)
-        .filter_map(|(key, value)| Some((key.as_string()?, open_typing(value.as_string()?.as_bytes()).ok()?)))
-        .collect();
-    found.sort_by(|a, b| b.1.at.cmp(&a.1.at));
+        .filter_map(|(key, value)| Some((key.as_string()?, open_typing(value.as_string()?.as_bytes()).ok()?)));
+    for (key, typing) in opened {
+        let place = found.partition_point(|(_, before)| before.at >= typing.at);
+        found.insert(place, (key, typing));
+    }
     for (key, _) in found.iter().skip(WINDOWS).filter(|(key, _)| key != window) {
         store.delete(Query::Key(text(key)))?.await?;
     }

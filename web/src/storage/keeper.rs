@@ -38,11 +38,18 @@ pub struct Keeper {
     window: StoredValue<String>,
 }
 
+/// Parts by their keys, put in one by one: collecting would bring a sort of its own into the app.
+pub(super) fn by_key(parts: Vec<Part>) -> BTreeMap<String, Part> {
+    let mut keyed = BTreeMap::new();
+    keyed.extend(parts.into_iter().map(|part| (part.key().as_str().to_owned(), part)));
+    keyed
+}
+
 impl Keeper {
     /// Starts from what was found.
     pub fn new(found: &Found) -> Self {
         let state = found.problem.clone().map_or(Kept::Safe, Kept::Not);
-        let parts = found.parts.iter().map(|part| (part.key().as_str().to_owned(), part.clone())).collect();
+        let parts = by_key(found.parts.clone());
         let mut job = Job::from_parts(&found.job, &found.parts);
         if job.name.is_empty() {
             "Job 1".clone_into(&mut job.name);

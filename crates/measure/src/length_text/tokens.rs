@@ -117,7 +117,7 @@ fn unit(text: &str, rest: &mut Peekable<Chars<'_>>) -> Result<Unit, LengthError>
     while let Some(c) = rest.next_if(|c| c.is_alphabetic()) {
         word.push(c);
     }
-    let unit = match word.to_lowercase().as_str() {
+    let unit = match word.to_ascii_lowercase().as_str() {
         "ft" | "foot" | "feet" => Unit::Feet,
         "in" | "ins" | "inch" | "inches" => Unit::Inches,
         "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => Unit::Millimetres,

@@ -77,7 +77,6 @@ fn limits(member: &Member, family: Family, case: &Case<'_>) -> Result<(Option<u8
             trial.wind(demand, &mut checks)?;
         }
     }
-    checks.sort_by_key(|check| check.limit);
     Ok((enough.then_some(jacks), checks))
 }
 
@@ -254,11 +253,12 @@ impl Strengths {
     }
 }
 
+/// Keeps one check of each limit, in the order of the limits.
 fn keep_worst(checks: &mut Vec<Check>, check: Check) {
-    match checks.iter_mut().find(|kept| kept.limit == check.limit) {
-        Some(kept) if check.share > kept.share => *kept = check,
-        Some(_) => {}
-        None => checks.push(check),
+    match checks.binary_search_by_key(&check.limit, |kept| kept.limit) {
+        Ok(place) if check.share > checks[place].share => checks[place] = check,
+        Ok(_) => {}
+        Err(place) => checks.insert(place, check),
     }
 }
 

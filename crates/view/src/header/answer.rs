@@ -49,9 +49,18 @@ pub(super) fn state_of(verdict: Verdict) -> State {
 pub(super) fn bars(found: &HeaderAnswer) -> Vec<Bar> {
     let judged = &found.tried[found.judged];
     let governing = judged.governing().map(|check| check.limit);
-    let mut checks: Vec<&Check> = judged.checks.iter().collect();
-    checks.sort_by(|a, b| b.share.total_cmp(&a.share));
+    let checks = in_order(judged.checks.iter(), |check| -check.share);
     checks.into_iter().map(|check| bar(check, governing == Some(check.limit))).collect()
+}
+
+/// Puts a short list in the order of a number. The general sort would weigh more in the app than what it sorts.
+pub(super) fn in_order<T>(items: impl Iterator<Item = T>, number: impl Fn(&T) -> f64) -> Vec<T> {
+    let mut ordered: Vec<T> = Vec::new();
+    for item in items {
+        let place = ordered.partition_point(|before| number(before) <= number(&item));
+        ordered.insert(place, item);
+    }
+    ordered
 }
 
 fn bar(check: &Check, governs: bool) -> Bar {

@@ -4,7 +4,7 @@ use framing::words;
 use lumber::Family;
 use members::header::{HeaderAnswer, HeaderInput, Tried};
 
-use super::answer::state;
+use super::answer::{in_order, state};
 use crate::model::{Candidate, Family as ShownFamily};
 
 const ORDER: [Family; 6] =
@@ -16,10 +16,8 @@ pub(super) fn families(input: &HeaderInput, found: &HeaderAnswer) -> Vec<ShownFa
 }
 
 fn shown(family: Family, input: &HeaderInput, found: &HeaderAnswer) -> ShownFamily {
-    let mut sizes: Vec<(usize, &Tried)> =
-        found.tried.iter().enumerate().filter(|(_, tried)| tried.family == family).collect();
-    let area = |tried: &Tried| tried.member.section().area.square_inches();
-    sizes.sort_by(|(_, a), (_, b)| area(a).total_cmp(&area(b)));
+    let of_family = found.tried.iter().enumerate().filter(|(_, tried)| tried.family == family);
+    let sizes: Vec<(usize, &Tried)> = in_order(of_family, |(_, tried)| tried.member.section().area.square_inches());
     let sizes = sizes.into_iter().map(|(index, tried)| candidate(index, tried, found)).collect();
     ShownFamily { name: name(family, input), sizes }
 }

@@ -3,8 +3,7 @@
 use framing::field::{Group as SpecGroup, Kind};
 use framing::reading::{Origin as ReadOrigin, Reading, Value};
 
-use super::section;
-use crate::model::{ChoiceOption, Entry, Field, Group, Origin};
+use crate::model::{Entry, Field, Group, Origin};
 
 /// Every input, in the order they are asked. The size is chosen from the list of sizes, not typed.
 pub(super) fn fields(reading: &Reading) -> Vec<Field> {
@@ -18,7 +17,7 @@ fn field(value: &Value) -> Field {
         label: value.spec.label,
         help: value.spec.help,
         entry: entry(value),
-        text: if typed { value.text.clone() } else { String::new() },
+        text: if typed || value.origin == ReadOrigin::Site { value.text.clone() } else { String::new() },
         shown: value.shown.clone(),
         echo: if typed { value.echo.clone() } else { String::new() },
         number: value.number,
@@ -37,16 +36,7 @@ fn entry(value: &Value) -> Entry {
     match value.spec.kind {
         Kind::Length { least, most, .. } => Entry::Length { least, most },
         Kind::Number { unit, .. } => Entry::Number { unit },
-        Kind::Choice(options) => Entry::Choice(
-            options
-                .iter()
-                .map(|&(stored, words)| ChoiceOption {
-                    value: stored,
-                    label: words.to_owned(),
-                    picture: if value.spec.id == "carries" { section::picture(stored, words) } else { None },
-                })
-                .collect(),
-        ),
+        Kind::Choice(options) => Entry::Choice(options),
         Kind::Name | Kind::Size => Entry::Text,
     }
 }

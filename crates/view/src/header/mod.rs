@@ -12,7 +12,23 @@ use framing::words;
 use framing::{HeaderCase, HeaderOutcome, derive_header};
 use members::header::{HeaderAnswer, HeaderInput};
 
-use crate::model::{Answer, HeaderScreen, State, WorkingPart, WorkingStep};
+use crate::model::{Answer, FieldId, HeaderScreen, State, WorkingPart, WorkingStep};
+use crate::scene::Scene;
+
+/// The input whose options are told by small sections of a house.
+const PICTURED: FieldId = "carries";
+
+/// Whether the options of an input have pictures.
+#[must_use]
+pub fn is_pictured(field: FieldId) -> bool {
+    field == PICTURED
+}
+
+/// The small picture of an option, said in its words; none for an input whose options are words alone.
+#[must_use]
+pub fn option_picture(field: FieldId, value: &str, words: &str) -> Option<Scene> {
+    if is_pictured(field) { section::picture(value, words) } else { None }
+}
 
 /// What the header screen shows for what was typed.
 ///
@@ -41,6 +57,7 @@ fn answered(outcome: &HeaderOutcome, input: &HeaderInput, found: &HeaderAnswer) 
         bars: answer::bars(found),
         panels: panels::panels(input, found),
         families: families::families(input, found),
+        asked: input.chosen.is_some(),
         cuts: panels::cuts(input, found),
         assumptions: words::assumptions(&outcome.reading, input),
         cautions: words::cautions(input, found),
@@ -86,6 +103,7 @@ fn nothing_yet() -> HeaderScreen {
         bars: Vec::new(),
         panels: Vec::new(),
         families: Vec::new(),
+        asked: false,
         cuts: Vec::new(),
         assumptions: Vec::new(),
         cautions: Vec::new(),

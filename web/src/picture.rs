@@ -7,11 +7,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{ResizeObserver, ResizeObserverEntry};
 
-use super::fit::Fit;
-use super::pick::picks;
-
-/// Free edge around the scene, pixels: half a figure may stand beyond its line.
-const EDGE: f64 = 12.0;
+use crate::block::on_act;
 
 /// Follows the room that an element has.
 fn follow(element: &web_sys::Element, size: RwSignal<(f64, f64)>) {
@@ -35,22 +31,18 @@ pub fn Picture(
     scene: Memo<Scene>,
     /// The input in hand, drawn heavy.
     hand: Signal<FieldId>,
-    /// Brings an input to hand.
-    pick: Callback<FieldId>,
+    /// Does what a tapped part says.
+    act: Callback<String>,
 ) -> impl IntoView {
     let room = NodeRef::<Div>::new();
     let size = RwSignal::new((328.0, 180.0));
     room.on_load(move |element| follow(&element, size));
-    let fit = Memo::new(move |_| scene.with(|scene| Fit::new(scene, size.get(), EDGE)));
+    let drawn =
+        Signal::derive(move || scene.with(|scene| view::svg::picture(scene, size.get(), hand.get()).into_string()));
+    let said = Signal::derive(move || scene.with(|scene| scene.alt.clone()));
     view! {
         <div class="picture" node_ref=room>
-            <svg role="img" aria-label=move || scene.with(|scene| scene.alt.clone())>
-                {move || {
-                    let (fit, hand) = (fit.get(), hand.get());
-                    scene.with(|scene| super::marks(scene, fit, hand))
-                }}
-                {move || scene.with(|scene| picks(scene, fit.get(), pick))}
-            </svg>
+            <svg role="img" aria-label=said inner_html=drawn on:click=on_act(act)></svg>
         </div>
     }
 }

@@ -1,6 +1,6 @@
 //! A scene's inches on the screen's pixels.
 
-use view::scene::{Mark, Scene};
+use crate::scene::{Mark, Scene};
 
 /// Scale and place of a scene.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -53,10 +53,9 @@ impl Fit {
 #[cfg(test)]
 mod tests {
     use super::Fit;
-    use view::scene::Scene;
-    use wasm_bindgen_test::wasm_bindgen_test;
+    use crate::scene::Scene;
 
-    #[wasm_bindgen_test]
+    #[test]
     fn a_scene_stands_whole_in_the_middle() {
         let scene = Scene { left: -50.0, top: 0.0, width: 100.0, height: 50.0, marks: Vec::new(), alt: String::new() };
         let fit = Fit::new(&scene, (220.0, 220.0), 10.0);

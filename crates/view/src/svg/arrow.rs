@@ -1,9 +1,9 @@
 //! A load, a reaction, the wind.
 
-use leptos::prelude::*;
-use view::scene::Ink;
+use maud::{Markup, html};
 
 use super::ink_class;
+use crate::scene::Ink;
 
 /// Length and half width of the head, pixels.
 const HEAD: (f64, f64) = (9.0, 4.0);
@@ -11,7 +11,7 @@ const HEAD: (f64, f64) = (9.0, 4.0);
 const FIGURE_OFF: f64 = 11.0;
 
 /// An arrow with its figure beyond its tail.
-pub fn arrow(from: (f64, f64), to: (f64, f64), figure: &str, ink: Ink) -> AnyView {
+pub fn arrow(from: (f64, f64), to: (f64, f64), figure: &str, ink: Ink) -> Markup {
     let (dx, dy) = (to.0 - from.0, to.1 - from.1);
     let length = (dx * dx + dy * dy).sqrt().max(1e-6);
     let (ux, uy) = (dx / length, dy / length);
@@ -19,13 +19,11 @@ pub fn arrow(from: (f64, f64), to: (f64, f64), figure: &str, ink: Ink) -> AnyVie
     let (px, py) = (-uy * HEAD.1, ux * HEAD.1);
     let head = format!("{},{} {},{} {},{}", to.0, to.1, base.0 + px, base.1 + py, base.0 - px, base.1 - py);
     let text = (from.0 - ux * FIGURE_OFF, from.1 - uy * FIGURE_OFF);
-    let class = format!("arrow {}", ink_class(ink));
-    view! {
-        <g class=class>
-            <line x1=from.0 y1=from.1 x2=base.0 y2=base.1 />
-            <polygon points=head />
-            {(!figure.is_empty()).then(|| view! { <text class="word" x=text.0 y=text.1>{figure.to_owned()}</text> })}
-        </g>
+    html! {
+        g class={ "arrow " (ink_class(ink)) } {
+            line x1=(from.0) y1=(from.1) x2=(base.0) y2=(base.1) {}
+            polygon points=(head) {}
+            @if !figure.is_empty() { text.word x=(text.0) y=(text.1) { (figure) } }
+        }
     }
-    .into_any()
 }

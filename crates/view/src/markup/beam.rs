@@ -1,7 +1,8 @@
 //! The verdict as a little beam on two supports.
 
-use leptos::prelude::*;
-use view::model::State;
+use maud::{Markup, html};
+
+use crate::model::State;
 
 /// The beam, the broken or dotted lines, and the supports on a field of 96 by 48.
 struct Drawing {
@@ -39,20 +40,15 @@ const fn drawing(state: State) -> Drawing {
 }
 
 /// Straight, bent to the dotted line, broken, dashed over an open support, or not there yet.
-#[component]
-pub fn VerdictBeam(
-    /// The state.
-    #[prop(into)]
-    state: Signal<State>,
-) -> impl IntoView {
-    let parts = move || drawing(state.get());
-    view! {
-        <svg class="verdict-beam" viewBox="0 0 96 48" aria-hidden="true">
-            <path class="beam" d=move || parts().beam />
-            <path class="dashed" d=move || parts().dashed />
-            <path class="support" d=move || parts().supports />
-            <path class="open-support" d=move || parts().open />
-            <path class="ground" d="M0 43.5H28M68 43.5H96" />
-        </svg>
+#[must_use]
+pub fn beam(state: State) -> Markup {
+    let Drawing { beam, dashed, supports, open } = drawing(state);
+    html! {
+        svg.verdict-beam viewBox="0 0 96 48" aria-hidden="true" {
+            @for (part, class) in [(beam, "beam"), (dashed, "dashed"), (supports, "support"), (open, "open-support")] {
+                @if !part.is_empty() { path class=(class) d=(part) {} }
+            }
+            path.ground d="M0 43.5H28M68 43.5H96" {}
+        }
     }
 }

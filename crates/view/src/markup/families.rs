@@ -1,0 +1,47 @@
+//! Other sizes, by family; tapping one judges it.
+
+use maud::{Markup, html};
+
+use super::{Act, beam, figure, state_class};
+use crate::model::{Candidate, Family};
+
+/// All sizes that were tried; `asked` when one of them was asked for.
+#[must_use]
+pub fn families(families: &[Family], asked: bool) -> Markup {
+    html! {
+        @if !families.is_empty() {
+            section.families #sizes {
+                h2 { "Other sizes" }
+                p.note { "Tap one to judge it." }
+                @if asked {
+                    button.plain type="button" data-act=(Act::FindSmallest) { "Find the smallest instead" }
+                }
+                @for family in families {
+                    h3 { (family.name) }
+                    ul.sizes { @for size in &family.sizes { (row(size)) } }
+                }
+            }
+        }
+    }
+}
+
+/// A size with its verdict.
+fn row(size: &Candidate) -> Markup {
+    html! {
+        li {
+            button
+                type="button"
+                class={ "size " (state_class(size.state)) @if size.chosen { " chosen" } }
+                aria-pressed=(size.chosen)
+                data-act=(Act::Judge(&size.value))
+            {
+                (beam(size.state))
+                span.size-name { (figure(&size.name)) }
+                span.size-note {
+                    (figure(&size.note))
+                    @if size.smallest { span.smallest { "smallest that works" } }
+                }
+            }
+        }
+    }
+}

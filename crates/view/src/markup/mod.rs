@@ -1,0 +1,50 @@
+//! What is read rather than filled in, as markup: put on the page in one go, and printed as it stands.
+//!
+//! Everything that was typed is escaped on its way in. A part that can be tapped carries what the tap does in
+//! `data-act`; see [`Act`].
+
+mod act;
+mod assumptions;
+mod bars;
+mod beam;
+mod cautions;
+mod chips;
+mod cuts;
+mod echo;
+mod families;
+mod figure;
+mod panels;
+mod saved;
+mod share;
+mod to_do;
+mod working;
+
+pub use act::Act;
+pub use assumptions::assumptions;
+pub use bars::bars;
+pub use beam::beam;
+pub use cautions::cautions;
+pub use chips::chips;
+pub use cuts::cuts;
+pub use echo::echo;
+pub use families::families;
+pub use figure::{figure, figure_said};
+pub use panels::panels;
+pub use saved::{SavedRow, saved};
+pub use share::share;
+pub use to_do::to_do;
+pub use working::working;
+
+use crate::model::State;
+
+/// The state's name in the style sheet.
+#[must_use]
+pub const fn state_class(state: State) -> &'static str {
+    match state {
+        State::Carries => "carries",
+        State::AtLimit => "at-limit",
+        State::Short => "short",
+        State::Outside => "outside",
+        State::NotKnown => "not-known",
+    }
+}

@@ -1,0 +1,27 @@
+//! What is still to be said, and what to do.
+
+use maud::{Markup, html};
+
+use super::Act;
+use crate::model::FieldId;
+
+/// Questions first, each one tap from its input; then the sentences that tell what to do.
+#[must_use]
+pub fn to_do(questions: &[(FieldId, String)], action: &[String]) -> Markup {
+    html! {
+        @if !questions.is_empty() {
+            section.asked {
+                h2 { "Still to be said" }
+                @for (field, words) in questions {
+                    button.question type="button" data-act=(Act::Bring(field)) { (words) }
+                }
+            }
+        }
+        @if !action.is_empty() {
+            section.to-do {
+                h2 { "What to do" }
+                ul { @for words in action { li { (words) } } }
+            }
+        }
+    }
+}

@@ -1,0 +1,9 @@
+//! A word on the drawing.
+
+use maud::{Markup, html};
+
+/// A text around a point, in pixels; turned a quarter to the left when it runs up a stud.
+pub fn label((x, y): (f64, f64), text: &str, upright: bool) -> Markup {
+    let turn = upright.then(|| format!("rotate(-90 {x} {y})"));
+    html! { text.word x=(x) y=(y) transform=[turn] { (text) } }
+}
