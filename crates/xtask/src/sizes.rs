@@ -7,8 +7,8 @@ use crate::precache;
 use std::path::Path;
 
 /// The most that each may be, in bytes.
-const MODULE_RAW: usize = 1_000_000;
-const MODULE_BROTLI: usize = 260_000;
+const MODULE_RAW: usize = 900_000;
+const MODULE_BROTLI: usize = 275_000;
 const FIRST_VISIT_BROTLI: usize = 300_000;
 
 struct Line {

@@ -26,9 +26,12 @@ fn bring_into_view(desk: Desk, field: FieldId) {
         return;
     }
     desk.bring(field);
-    if let Some(page) = page("page") {
-        page.set_scroll_top(0);
-    }
+    // Now it would lay the page out once more than needed.
+    browser::after(0, move || {
+        if let Some(page) = page("page") {
+            page.set_scroll_top(0);
+        }
+    });
 }
 
 /// What follows the inputs, in order.

@@ -20,8 +20,8 @@ pub async fn write(window: &str, typing: &Typing) -> Result<(), StoreError> {
 pub async fn last(window: &str) -> Result<Option<Typing>, StoreError> {
     let transaction = writing(&[JOURNAL]).await?;
     let store = transaction.object_store(JOURNAL)?;
-    let keys = store.get_all_keys(None, None)?.await?;
-    let values = store.get_all(None, None)?.await?;
+    let (keys, values) = (store.get_all_keys(None, None)?, store.get_all(None, None)?);
+    let (keys, values) = (keys.await?, values.await?);
     let mut found: Vec<(String, Typing)> = Vec::new();
     let opened = keys
         .iter()
@@ -34,7 +34,6 @@ pub async fn last(window: &str) -> Result<Option<Typing>, StoreError> {
     for (key, _) in found.iter().skip(WINDOWS).filter(|(key, _)| key != window) {
         store.delete(Query::Key(text(key)))?.await?;
     }
-    completed(transaction).await?;
     let place = found.iter().position(|(key, _)| key == window).unwrap_or(0);
     Ok(found.into_iter().nth(place).map(|(_, typing)| typing))
 }

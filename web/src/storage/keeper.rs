@@ -118,7 +118,7 @@ impl Keeper {
     /// Reads the parts again: another window may have changed them.
     pub fn read_again(self, desk: Desk) {
         spawn_local(async move {
-            if let Ok(shelf) = parts::read_all().await {
+            if let Ok(shelf) = parts::read_all(None).await {
                 change::take_in(self, desk, shelf.parts);
             }
         });

@@ -22,13 +22,16 @@ fn bytes_of(value: &JsValue) -> Vec<u8> {
 }
 
 /// Reads every part. One that cannot be read is moved to the store of broken things with its bytes; one of a newer
-/// version stays where it is.
-pub async fn read_all() -> Result<Shelf, StoreError> {
+/// version stays where it is. Where there is no job yet, `head` begins one, in the same transaction, so that two windows
+/// that open at once share it.
+pub async fn read_all(head: Option<Part>) -> Result<Shelf, StoreError> {
     let transaction = writing(&[PARTS, BROKEN]).await?;
     let (parts, broken) = (transaction.object_store(PARTS)?, transaction.object_store(BROKEN)?);
-    let keys = parts.get_all_keys(None, None)?.await?;
-    let values = parts.get_all(None, None)?.await?;
+    // Both are asked for before the first is awaited: each wait is felt on a slow phone.
+    let (keys, values) = (parts.get_all_keys(None, None)?, parts.get_all(None, None)?);
+    let (keys, values) = (keys.await?, values.await?);
     let mut shelf = Shelf::default();
+    let mut written = false;
     for (key, value) in keys.into_iter().zip(values) {
         match open_part(&bytes_of(&value)) {
             Ok(part) => shelf.parts.push(part),
@@ -37,13 +40,26 @@ pub async fn read_all() -> Result<Shelf, StoreError> {
                     let place = format!("{} {}", key.as_string().unwrap_or_default(), local_time::now());
                     broken.put(&value, Some(&text(&place)))?.await?;
                     parts.delete(Query::Key(key))?.await?;
+                    written = true;
                 }
                 shelf.refused.push(error.to_string());
             }
         }
     }
-    completed(transaction).await?;
+    if let Some(head) = head.filter(|_| !shelf.parts.iter().any(is_head)) {
+        parts.put(&text(&head.to_json()), Some(&text(head.key().as_str())))?.await?;
+        shelf.parts.push(head);
+        written = true;
+    }
+    if written {
+        completed(transaction).await?;
+    }
     Ok(shelf)
+}
+
+/// Whether a part is the head of a job.
+pub fn is_head(part: &Part) -> bool {
+    matches!(part.body, PartBody::Head { .. })
 }
 
 /// Changes one part inside one transaction: `decide` sees what is stored now and gives what to store, or nothing to
@@ -81,23 +97,4 @@ pub async fn remove(key: &PartKey, revision: u32) -> Result<bool, StoreError> {
     }
     completed(transaction).await?;
     Ok(same)
-}
-
-/// Makes sure that there is a job, in one transaction, so that two windows that open at once share one.
-pub async fn ensure_job(id: &str, name: &str) -> Result<Part, StoreError> {
-    let transaction = writing(&[PARTS]).await?;
-    let store = transaction.object_store(PARTS)?;
-    let values = store.get_all(None, None)?.await?;
-    let heads = values.iter().filter_map(|value| open_part(&bytes_of(value)).ok());
-    let found = heads.into_iter().find(|part| matches!(part.body, PartBody::Head { .. }));
-    let head = match found {
-        Some(head) => head,
-        None => {
-            let head = Part::new(id, PartBody::Head { name: name.to_owned() });
-            store.put(&text(&head.to_json()), Some(&text(head.key().as_str())))?.await?;
-            head
-        }
-    };
-    completed(transaction).await?;
-    Ok(head)
 }

@@ -1,7 +1,10 @@
 //! What was kept, read once before the first picture.
 
+use futures_util::future::join;
 use job::{Part, PartBody, Typing};
 
+use super::database::database;
+use super::parts::Shelf;
 use super::{StoreError, journal, parts, settings};
 use crate::browser;
 
@@ -23,16 +26,14 @@ pub struct Found {
 }
 
 async fn read() -> Result<Found, StoreError> {
-    let shelf = parts::read_all().await?;
-    let mut found = Found { parts: shelf.parts, refused: shelf.refused, ..Found::default() };
-    if !found.parts.iter().any(|part| matches!(part.body, PartBody::Head { .. })) {
-        let head = parts::ensure_job(&browser::new_id(), "Job 1").await?;
-        found.parts.push(head);
-    }
-    let head = found.parts.iter().find(|part| matches!(part.body, PartBody::Head { .. }));
-    found.job = head.map(|part| part.job.clone()).unwrap_or_default();
-    found.typing = journal::last(&settings::window_id()).await?.filter(|typing| typing.job == found.job);
-    Ok(found)
+    database().await?;
+    let head = Part::new(&browser::new_id(), PartBody::Head { name: "Job 1".to_owned() });
+    let window = settings::window_id();
+    let (shelf, typing) = join(parts::read_all(Some(head)), journal::last(&window)).await;
+    let Shelf { parts, refused } = shelf?;
+    let job = parts.iter().find(|part| parts::is_head(part)).map(|head| head.job.clone()).unwrap_or_default();
+    let typing = typing?.filter(|typing| typing.job == job);
+    Ok(Found { job, parts, typing, refused, ..Found::default() })
 }
 
 /// Reads what was kept. A failure is part of what is found: the screen opens either way.

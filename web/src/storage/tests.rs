@@ -34,7 +34,7 @@ async fn a_part_is_found_again_with_its_revision_grown() {
         assert!(written);
         assert_eq!(part.unwrap().revision, revision);
     }
-    let shelf = parts::read_all().await.unwrap();
+    let shelf = parts::read_all(None).await.unwrap();
     let found: Vec<&Part> = shelf.parts.iter().filter(|part| part.job == job).collect();
     assert_eq!(found.len(), 1);
     assert_eq!((found[0].revision, &found[0].body), (3, &header("a", "Header 3")));
@@ -72,7 +72,7 @@ async fn what_cannot_be_read_is_set_aside_whole_and_a_newer_part_stays() {
     let (torn, newer) = (format!("job/{job}/torn"), format!("job/{job}/newer"));
     put_raw(&torn, "{ torn").await.unwrap();
     put_raw(&newer, r#"{"format":99}"#).await.unwrap();
-    let shelf = parts::read_all().await.unwrap();
+    let shelf = parts::read_all(None).await.unwrap();
     assert!(shelf.refused.len() >= 2, "{:?}", shelf.refused);
     let transaction = writing(&[PARTS, BROKEN]).await.unwrap();
     let (kept, aside) = (transaction.object_store(PARTS).unwrap(), transaction.object_store(BROKEN).unwrap());
@@ -106,9 +106,12 @@ async fn a_part_that_cannot_be_read_is_not_written_over() {
 
 #[wasm_bindgen_test]
 async fn two_windows_that_open_at_once_share_one_job() {
-    let first = parts::ensure_job(&new_id(), "Job 1").await.unwrap();
-    let second = parts::ensure_job(&new_id(), "Job 1").await.unwrap();
-    assert_eq!(first.job, second.job);
+    let head = || Some(Part::new(&new_id(), PartBody::Head { name: "Job 1".to_owned() }));
+    let (first, second) = futures_util::future::join(parts::read_all(head()), parts::read_all(head())).await;
+    let job = |shelf: parts::Shelf| shelf.parts.iter().find(|part| parts::is_head(part)).map(|head| head.job.clone());
+    let first = job(first.unwrap());
+    assert!(first.is_some());
+    assert_eq!(first, job(second.unwrap()));
 }
 
 #[wasm_bindgen_test]
