@@ -1,5 +1,7 @@
 //! Turns the published tables under `data/` into Rust.
 
+#[path = "build/fasteners.rs"]
+mod fasteners;
 #[path = "build/irc.rs"]
 mod irc;
 #[path = "build/nds.rs"]
@@ -13,6 +15,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     println!("cargo::rerun-if-changed=build.rs");
     let out_dir = PathBuf::from(env::var_os("OUT_DIR").ok_or("OUT_DIR is not set")?);
     nds::generate(&out_dir)?;
+    fasteners::generate(&out_dir)?;
     irc::generate(&out_dir)?;
     Ok(())
 }

@@ -2,7 +2,8 @@
 
 use std::{error::Error, fmt::Write as _, fs, path::Path};
 
-type Failure = Box<dyn Error>;
+/// Whatever stops the build, with its message.
+pub type Failure = Box<dyn Error>;
 
 /// What a header carries on an exterior wall, as the data names it, and the variant of `Supporting`.
 const EXTERIOR: [(&str, &str); 5] = [
@@ -19,7 +20,8 @@ const INTERIOR: [(&str, &str); 2] =
 
 const DEPTHS: [(&str, &str); 5] = [("4", "Four"), ("6", "Six"), ("8", "Eight"), ("10", "Ten"), ("12", "Twelve")];
 
-const STATUSES: [(&str, &str); 4] = [
+/// Printed status, and the variant of `Status`.
+pub const STATUSES: [(&str, &str); 4] = [
     ("looked-up", "LookedUp"),
     ("partly-looked-up", "PartlyLookedUp"),
     ("disputed", "Disputed"),
@@ -88,27 +90,28 @@ fn full_height_studs(
     write_table(out_dir, table, &out)
 }
 
-fn write_table(out_dir: &Path, table: &str, rows: &str) -> Result<(), Failure> {
+/// Writes the rows as a slice.
+pub fn write_table(out_dir: &Path, table: &str, rows: &str) -> Result<(), Failure> {
     Ok(fs::write(out_dir.join(format!("{}.rs", table.replace('/', "_"))), format!("{rows}]"))?)
 }
 
 /// A line of a data file, by the names of its columns.
-struct Row {
+pub struct Row {
     names: csv::StringRecord,
     values: csv::StringRecord,
     table: String,
 }
 
 impl Row {
-    fn optional(&self, name: &str) -> Option<&str> {
+    pub fn optional(&self, name: &str) -> Option<&str> {
         self.names.iter().zip(&self.values).find(|&(n, value)| n == name && !value.is_empty()).map(|(_, value)| value)
     }
 
-    fn text(&self, name: &str) -> Result<&str, Failure> {
+    pub fn text(&self, name: &str) -> Result<&str, Failure> {
         self.optional(name).ok_or_else(|| format!("{}: {name} is missing", self.table).into())
     }
 
-    fn number(&self, name: &str) -> Result<f64, Failure> {
+    pub fn number(&self, name: &str) -> Result<f64, Failure> {
         Ok(self.text(name)?.parse()?)
     }
 
@@ -122,12 +125,13 @@ impl Row {
         length_in_inches(f64::from(feet * 12 + inches))
     }
 
-    fn status(&self) -> Result<&'static str, Failure> {
+    pub fn status(&self) -> Result<&'static str, Failure> {
         lookup(&STATUSES, self.text("status")?)
     }
 }
 
-fn rows(table: &str) -> Result<Vec<Row>, Failure> {
+/// Every line of a data file.
+pub fn rows(table: &str) -> Result<Vec<Row>, Failure> {
     let path = format!("data/{table}.csv");
     let mut reader = csv::ReaderBuilder::new().comment(Some(b'#')).from_path(&path)?;
     let names = reader.headers()?.clone();
@@ -138,7 +142,8 @@ fn length_in_inches(inches: f64) -> Result<String, Failure> {
     Ok(format!("Length::from_inches({inches:?})"))
 }
 
-fn lookup<'a>(names: &[(&str, &'a str)], name: &str) -> Result<&'a str, Failure> {
+/// The Rust name of a printed one.
+pub fn lookup<'a>(names: &[(&str, &'a str)], name: &str) -> Result<&'a str, Failure> {
     let found = names.iter().find(|&&(printed, _)| printed == name);
     found.map(|&(_, variant)| variant).ok_or_else(|| format!("{name} is not known").into())
 }

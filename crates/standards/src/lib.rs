@@ -6,6 +6,7 @@
 //! *Invariant*: nothing here rounds, assumes, chooses or words anything for a screen. A new edition is a new folder.
 
 pub mod asce7_16;
+pub mod asme_b18;
 pub mod irc_2012;
 pub mod irc_2015;
 pub mod irc_2018;
@@ -13,6 +14,7 @@ pub mod irc_2021;
 pub mod nds_2018;
 mod outside_table;
 mod source;
+pub mod technical_topic_tt_012;
 
 pub use outside_table::OutsideTable;
 pub use source::{Source, Status};

@@ -2,7 +2,9 @@
 //!
 //! What is here: what a header over an opening needs. Live loads, deflection limits and the reach of the code's own
 //! wind design (R301), bearing (R502.6), header spans on bearing walls (R602.7) and full-height studs beside an
-//! opening (R602.7.5).
+//! opening (R602.7.5). And what an inspection asks of a wall: anchor bolts (R403.1.6, R602.11.1), notches and holes
+//! (R502.8, R602.6, R602.6.1), and how far uplift goes without a connector (R802.11.1). Nailing and stud sizes:
+//! R602.3.
 //!
 //! Deliberately absent: Table R602.7(3), headers of open porches. The copy at hand is from memory and follows no
 //! bending model, so it is not used. The tables of R602.7 are those of the 2018 edition: that 2021 prints the same is
@@ -10,9 +12,18 @@
 
 mod header_table;
 pub mod r301;
+pub mod r403_1_6;
 pub mod r502_6;
+pub mod r502_8;
+pub mod r602_11;
+pub mod r602_3_1;
+pub mod r602_3_3;
+pub mod r602_3_5;
+pub mod r602_6;
+pub mod r602_6_1;
 pub mod r602_7;
 pub mod r602_7_5;
+pub mod r802_11;
 
 pub(crate) use header_table::{HeaderTable, look_up};
 

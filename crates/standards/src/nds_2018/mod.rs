@@ -4,8 +4,13 @@
 //! in print, with how it came here. Nothing is rounded and nothing is taken past a limit the standard sets: there the
 //! answer is [`OutsideLimits`], which says what was given, what is accepted and what to do.
 //!
-//! *Absent on purpose*: load and resistance factor design; what a member is made of (the caller knows); connections.
+//! *Absent on purpose*: load and resistance factor design; what a member is made of (the caller knows);
+//! connections other than nails.
 
+pub mod appendix_i;
+pub mod appendix_l;
+pub mod chapter_11;
+pub mod chapter_12;
 pub mod chapter_15;
 pub mod chapter_2;
 pub mod chapter_3;

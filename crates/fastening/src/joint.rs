@@ -1,0 +1,130 @@
+//! Two pieces of wood and how a nail goes through them.
+
+use lumber::Species;
+use measure::{Length, Stress};
+use standards::nds_2018::{
+    Cited, OutsideLimits,
+    chapter_2::{LoadDuration, SustainedTemperature},
+    chapter_11::ConnectionMoisture,
+    chapter_12::{WoodPanel, assigned_specific_gravity, panel_bearing_strength, tabulated_dowel_bearing_strength},
+    supplement::SpeciesGroup,
+};
+
+/// What a piece of a joint is made of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Wood {
+    /// Sawn lumber of a species group.
+    Lumber(Species),
+    /// A wood structural panel.
+    Panel(WoodPanel),
+    /// Anything else, by its specific gravity, or the equivalent one that its maker prints.
+    SpecificGravity(f64),
+}
+
+impl Wood {
+    /// Dowel bearing strength `F_e` under a nail, as the standard's tables print it.
+    ///
+    /// # Errors
+    /// When a specific gravity typed in is under 0.31 or over 0.73.
+    pub fn bearing_strength(self) -> Result<Cited<Stress>, OutsideLimits> {
+        match self {
+            Self::Lumber(species) => tabulated_dowel_bearing_strength(assigned_specific_gravity(group(species)).value),
+            Self::Panel(panel) => Ok(panel_bearing_strength(panel)),
+            Self::SpecificGravity(gravity) => tabulated_dowel_bearing_strength(gravity),
+        }
+    }
+}
+
+const fn group(species: Species) -> SpeciesGroup {
+    match species {
+        Species::SprucePineFir => SpeciesGroup::SprucePineFir,
+        Species::SprucePineFirSouth => SpeciesGroup::SprucePineFirSouth,
+        Species::HemFir => SpeciesGroup::HemFir,
+        Species::DouglasFirLarch => SpeciesGroup::DouglasFirLarch,
+        Species::SouthernPine => SpeciesGroup::SouthernPine,
+    }
+}
+
+/// The piece under the head.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SideMember {
+    /// What it is made of.
+    pub wood: Wood,
+    /// Its thickness: of a panel with overdriven nails, what is left under the heads.
+    pub thickness: Length,
+}
+
+/// The piece that holds the point.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MainMember {
+    /// What it is made of.
+    pub wood: Wood,
+    /// How much of it lies along the nail; none where it is sure to be longer than the nail.
+    pub thickness: Option<Length>,
+}
+
+/// How a nail is driven into the main member.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Driven {
+    /// Straight, into side grain.
+    #[default]
+    Face,
+    /// Straight, into end grain.
+    EndGrain,
+    /// At a slant of 30°, entered a third of the nail's length from the end.
+    Toe,
+}
+
+/// How long the load lasts, and how wet and hot the wood is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NailConditions {
+    /// The shortest load of the combination.
+    pub duration: LoadDuration,
+    /// Moisture when driven and in service.
+    pub moisture: ConnectionMoisture,
+    /// Temperature in service.
+    pub temperature: SustainedTemperature,
+}
+
+impl NailConditions {
+    /// The reference conditions of the tables: ten years, dry, not hot. Every factor is 1.
+    pub const REFERENCE: Self = Self {
+        duration: LoadDuration::TenYears,
+        moisture: ConnectionMoisture {
+            at_fabrication: lumber::ServiceMoisture::Dry,
+            in_service: lumber::ServiceMoisture::Dry,
+        },
+        temperature: SustainedTemperature::UpTo100F,
+    };
+}
+
+/// A joint of one side member and one main member.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Joint {
+    /// The piece under the head.
+    pub side: SideMember,
+    /// The piece that holds the point.
+    pub main: MainMember,
+    /// Thickness of a layer of wood panel between the two, as a floor between plate and joist. The nail loses its
+    /// length there and nothing more; foam and gaps are not such a layer.
+    pub layer_between: Length,
+    /// How the nail is driven.
+    pub driven: Driven,
+    /// Load, moisture and heat.
+    pub conditions: NailConditions,
+}
+
+impl Joint {
+    /// A joint nailed straight through `side` into a main member that is longer than the nail, with nothing between,
+    /// under reference conditions. Change what differs with `Joint { driven: …, ..joint }`.
+    #[must_use]
+    pub const fn face_nailed(side: SideMember, main: Wood) -> Self {
+        Self {
+            side,
+            main: MainMember { wood: main, thickness: None },
+            layer_between: Length::ZERO,
+            driven: Driven::Face,
+            conditions: NailConditions::REFERENCE,
+        }
+    }
+}
