@@ -3,9 +3,10 @@
 // The network is 150 ms away and carries 1.6 Mbit/s; the processor is slowed to a quarter. "Usable" is when the app
 // sets data-ready on the root element; "blocked" is what tasks take beyond 50 ms between the first paint and then. bench.taps.json lists what is tapped: a place, and a selector whose visible
 // matches are tapped in turn.
-import { readFile } from "node:fs/promises";
+import { readFile, rm, writeFile } from "node:fs/promises";
 import { availableParallelism, loadavg } from "node:os";
-import { Phone, SITE_DIR, kept, ready, withCoreModule } from "./harness.mjs";
+import { join } from "node:path";
+import { Phone, SITE_DIR, kept, ready, temporaryFolder, withCoreModule } from "./harness.mjs";
 import { Site } from "./server.mjs";
 
 const NETWORK = {
@@ -140,6 +141,29 @@ async function taps(site) {
   return { [`slowest of ${TAPS} taps, ms`]: slowest };
 }
 
+const EMPTY_PAGE = `<!doctype html><html data-ready="true"><title>Empty</title><link rel="icon" href="data:,">
+<button style="width:200px;height:200px">0</button>
+<script>document.querySelector("button").onclick = ({ target }) => (target.textContent += "0")</script></html>`;
+
+/** What the lab itself takes: a page with one button. No app can be quicker here. */
+async function emptyPage() {
+  const folder = await temporaryFolder();
+  await writeFile(join(folder, "index.html"), EMPTY_PAGE);
+  const site = await new Site(folder).start();
+  const phone = await Phone.start(site);
+  await phone.page.addInitScript(collect);
+  await slowDown(phone.page, false);
+  await phone.page.goto(site.at(), { waitUntil: "commit" });
+  const { ready: there } = await measured(phone.page);
+  for (let count = 0; count < 20; count += 1) await phone.page.locator("button").tap();
+  await phone.page.waitForTimeout(500);
+  const tap = Math.max(0, ...(await phone.page.evaluate(() => globalThis.lab.taps)));
+  await phone.close();
+  await site.stop();
+  await rm(folder, { recursive: true, force: true });
+  return { there, tap };
+}
+
 /** The middle one of several runs: one hiccup of the machine is not the app's. */
 async function middle(measure) {
   const runs = [];
@@ -159,6 +183,8 @@ const numbers = {
   ...(await checks(site)),
 };
 await site.stop();
+const empty = await emptyPage();
+console.log(`   an empty page here is there in ${Math.round(empty.there)} ms, and its slowest tap takes ${empty.tap} ms`);
 
 let over = 0;
 for (const [name, budget] of Object.entries(BUDGETS)) {
