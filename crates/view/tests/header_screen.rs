@@ -156,3 +156,11 @@ fn a_limit_is_never_rounded_into_a_pass() {
     assert_eq!(framing::words::percent(0.82), "82 %");
     assert_eq!(framing::words::percent(99.0), "over 10 times");
 }
+
+#[test]
+fn where_nothing_carries_it_the_nearest_that_fits_is_shown() {
+    let screen = shown(&[("opening_width", "18' 3\""), ("carries", "two_floors_clear_span")]);
+    assert_eq!(screen.answer.state, State::Short);
+    // Deeper LVL does not fit under the plates, more plies do not fit in the wall.
+    assert_eq!(screen.answer.figure, "3-1-3/4x11-1/4 LVL");
+}

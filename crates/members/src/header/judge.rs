@@ -201,7 +201,7 @@ impl Trial<'_> {
 
 /// Share given to a header that gravity alone rolls over: past the critical stress the equation has no meaning, and
 /// just before it the share grows without end.
-const ROLLED_OVER: Ratio = 99.0;
+pub(super) const ROLLED_OVER: Ratio = 99.0;
 
 /// A header without its top held whose slenderness the standard does not allow (NDS 2018 3.3.3.7).
 fn too_slender(member: &Member, span: Length, above: Option<Above>) -> Option<Check> {

@@ -29,7 +29,7 @@ use measure::{Force, Length, LineLoad};
 
 use demand::{demands, design_span};
 use jacks::Jacks;
-use judge::{Case, judge};
+use judge::{Case, ROLLED_OVER, judge};
 use wind::HeaderWind;
 
 /// Two top plates.
@@ -107,12 +107,17 @@ fn smallest_of_each_family(tried: &[Tried]) -> Vec<usize> {
     PREFERENCE.into_iter().filter_map(smallest_of).collect()
 }
 
+/// How near a size that carries nothing comes: a share that says no more than "rolled over" does not tell.
+fn telling_share(tried: &Tried) -> f64 {
+    let shares = tried.checks.iter().map(|check| check.share).filter(|share| *share < ROLLED_OVER);
+    shares.reduce(f64::max).unwrap_or(f64::INFINITY)
+}
+
 /// The chosen size; else the preferred one that works; else the one that comes nearest to it.
 fn judged(tried: &[Tried], smallest: &[usize], input: &HeaderInput) -> usize {
     let chosen = input.chosen.as_ref().and_then(|chosen| tried.iter().position(|tried| tried.member == *chosen));
     let least_used = || {
-        let share = |tried: &Tried| tried.governing().map_or(f64::INFINITY, |check| check.share);
-        let rank = |tried: &Tried| (u8::from(tried.misfit.is_some()), share(tried));
+        let rank = |tried: &Tried| (u8::from(tried.misfit.is_some()), telling_share(tried));
         (0..tried.len()).min_by(|&a, &b| {
             let ((misfit_a, share_a), (misfit_b, share_b)) = (rank(&tried[a]), rank(&tried[b]));
             misfit_a.cmp(&misfit_b).then(share_a.total_cmp(&share_b))
