@@ -11,7 +11,7 @@ use crate::browser;
 const MOMENT: i32 = 100;
 
 /// So many parts follow one after the other.
-const PARTS: usize = 7;
+const PARTS: usize = 13;
 
 /// A part as it stood a moment ago; nothing until the first answer has been painted.
 type Part = RwSignal<Option<Arc<HeaderScreen>>>;

@@ -34,11 +34,22 @@ fn bring_into_view(desk: Desk, field: FieldId) {
     });
 }
 
+/// One family of sizes; none where there are fewer.
+fn family<const PLACE: usize>(screen: &HeaderScreen) -> String {
+    screen.families.get(PLACE).map(|family| markup::family(family).into_string()).unwrap_or_default()
+}
+
 /// What follows the inputs, in order.
-const BELOW: [fn(&HeaderScreen) -> String; 6] = [
+const BELOW: [fn(&HeaderScreen) -> String; 12] = [
     |screen| markup::bars(&screen.bars).into_string(),
     |screen| markup::panels(&screen.panels).into_string(),
-    |screen| markup::families(&screen.families, screen.asked).into_string(),
+    |screen| markup::other_sizes(&screen.families, screen.asked).into_string(),
+    family::<0>,
+    family::<1>,
+    family::<2>,
+    family::<3>,
+    family::<4>,
+    family::<5>,
     |screen| markup::cuts(&screen.cuts).into_string(),
     |screen| markup::assumptions(&screen.assumptions).into_string(),
     |screen| markup::cautions(&screen.cautions).into_string(),

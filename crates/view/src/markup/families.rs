@@ -5,22 +5,29 @@ use maud::{Markup, html};
 use super::{Act, beam, figure, state_class};
 use crate::model::{Candidate, Family};
 
-/// All sizes that were tried; `asked` when one of them was asked for.
+/// What stands over the families of sizes that were tried; `asked` when one of them was asked for.
 #[must_use]
-pub fn families(families: &[Family], asked: bool) -> Markup {
+pub fn other_sizes(families: &[Family], asked: bool) -> Markup {
     html! {
         @if !families.is_empty() {
-            section.families #sizes {
+            section.other-sizes #sizes {
                 h2 { "Other sizes" }
                 p.note { "Tap one to judge it." }
                 @if asked {
                     button.plain type="button" data-act=(Act::FindSmallest) { "Find the smallest instead" }
                 }
-                @for family in families {
-                    h3 { (family.name) }
-                    ul.sizes { @for size in &family.sizes { (row(size)) } }
-                }
             }
+        }
+    }
+}
+
+/// One family, which stays as it is when the size that was asked for is of another.
+#[must_use]
+pub fn family(family: &Family) -> Markup {
+    html! {
+        section.family {
+            h3 { (family.name) }
+            ul.sizes { @for size in &family.sizes { (row(size)) } }
         }
     }
 }

@@ -27,7 +27,7 @@ pub use cautions::cautions;
 pub use chips::chips;
 pub use cuts::cuts;
 pub use echo::echo;
-pub use families::families;
+pub use families::{family, other_sizes};
 pub use figure::{figure, figure_said};
 pub use panels::panels;
 pub use saved::{SavedRow, saved};
