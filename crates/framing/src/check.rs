@@ -7,13 +7,32 @@ use crate::HeaderCase;
 use crate::answering::reply;
 use crate::header::derive_header;
 use crate::reply::{HeaderReply, Refusal};
+use crate::walk::flatness::{self, FlatnessCase};
+use crate::walk::hold_down_point::{self, HoldDownPointCase};
+use crate::walk::moisture::{self, MoistureCase};
+use crate::walk::nailing::{self, NailingCase};
+use crate::walk::notch_found::{self, NotchFoundCase};
+use crate::walk::stud_spacing::{self, StudSpacingCase};
+use crate::walk::{WalkReply, Walked};
 
 /// What one line asks.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize, JsonSchema)]
 #[serde(tag = "check", rename_all = "snake_case")]
 pub enum CheckRequest {
     /// A header over an opening.
-    Header(HeaderCase),
+    Header(Box<HeaderCase>),
+    /// Studs by their pulls.
+    StudSpacing(Box<StudSpacingCase>),
+    /// Nails that were found.
+    Nailing(Box<NailingCase>),
+    /// Anchor bolts of a sill, or a hold-down.
+    HoldDownPoint(Box<HoldDownPointCase>),
+    /// A notch, a hole or a cut that was found.
+    NotchFound(Box<NotchFoundCase>),
+    /// Plumb, flat, and the faces of neighbours.
+    Flatness(Box<FlatnessCase>),
+    /// Moisture, visit by visit.
+    Moisture(Box<MoistureCase>),
 }
 
 /// What one line answers.
@@ -22,6 +41,18 @@ pub enum CheckRequest {
 pub enum CheckResponse {
     /// A header over an opening.
     Header(Box<HeaderReply>),
+    /// Studs by their pulls.
+    StudSpacing(Box<WalkReply>),
+    /// Nails that were found.
+    Nailing(Box<WalkReply>),
+    /// Anchor bolts of a sill, or a hold-down.
+    HoldDownPoint(Box<WalkReply>),
+    /// A notch, a hole or a cut that was found.
+    NotchFound(Box<WalkReply>),
+    /// Plumb, flat, and the faces of neighbours.
+    Flatness(Box<WalkReply>),
+    /// Moisture, visit by visit.
+    Moisture(Box<WalkReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -42,17 +73,43 @@ impl CheckResponse {
 #[must_use]
 pub fn check(line: &str) -> CheckResponse {
     match serde_json::from_str::<CheckRequest>(line) {
-        Ok(CheckRequest::Header(case)) => header(&case),
+        Ok(request) => answer(&request),
         Err(problem) => CheckResponse::Refused { refused: vec![unreadable(line, &problem)] },
     }
 }
 
-fn header(case: &HeaderCase) -> CheckResponse {
-    match reply(&derive_header(case, &HeaderCase::default())) {
-        Ok(reply) => CheckResponse::Header(Box::new(reply)),
-        Err(refused) => CheckResponse::Refused { refused },
-    }
+fn answer(request: &CheckRequest) -> CheckResponse {
+    let walked = |walked: Walked, kind: fn(Box<WalkReply>) -> CheckResponse| walked.map(|reply| kind(Box::new(reply)));
+    let answered = match request {
+        CheckRequest::Header(case) => {
+            reply(&derive_header(case, &HeaderCase::default())).map(|reply| CheckResponse::Header(Box::new(reply)))
+        }
+        CheckRequest::StudSpacing(case) => walked(stud_spacing::answer(case), CheckResponse::StudSpacing),
+        CheckRequest::Nailing(case) => walked(nailing::answer(case), CheckResponse::Nailing),
+        CheckRequest::HoldDownPoint(case) => walked(hold_down_point::answer(case), CheckResponse::HoldDownPoint),
+        CheckRequest::NotchFound(case) => walked(notch_found::answer(case), CheckResponse::NotchFound),
+        CheckRequest::Flatness(case) => walked(flatness::answer(case), CheckResponse::Flatness),
+        CheckRequest::Moisture(case) => walked(moisture::answer(case), CheckResponse::Moisture),
+    };
+    answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
+
+/// A kind of check: its name, the inputs that are one text, and those that are a list of texts.
+struct Kind {
+    name: &'static str,
+    texts: &'static [&'static str],
+    lists: &'static [&'static str],
+}
+
+const KINDS: &[Kind] = &[
+    Kind { name: "header", texts: HeaderCase::FIELDS, lists: &[] },
+    Kind { name: "stud_spacing", texts: StudSpacingCase::TEXTS, lists: StudSpacingCase::LISTS },
+    Kind { name: "nailing", texts: NailingCase::TEXTS, lists: NailingCase::LISTS },
+    Kind { name: "hold_down_point", texts: HoldDownPointCase::TEXTS, lists: HoldDownPointCase::LISTS },
+    Kind { name: "notch_found", texts: NotchFoundCase::TEXTS, lists: NotchFoundCase::LISTS },
+    Kind { name: "flatness", texts: FlatnessCase::TEXTS, lists: FlatnessCase::LISTS },
+    Kind { name: "moisture", texts: MoistureCase::TEXTS, lists: MoistureCase::LISTS },
+];
 
 /// The field's name is found in the line itself, since the reader's message is about JSON and not about headers.
 fn unreadable(line: &str, problem: &serde_json::Error) -> Refusal {
@@ -60,28 +117,36 @@ fn unreadable(line: &str, problem: &serde_json::Error) -> Refusal {
         let problem = format!("One JSON object a line is taken, such as {{\"check\":\"header\"}}; {problem}.");
         return Refusal { field: String::new(), problem };
     };
-    match fields.get("check") {
-        Some(serde_json::Value::String(kind)) if kind == "header" => {}
-        given => {
-            let given = given.map_or_else(|| "nothing".to_owned(), ToString::to_string);
-            return Refusal {
-                field: "check".to_owned(), problem: format!("{given} was given; “header” is taken.")
-            };
-        }
-    }
-    wrong_field(&fields).unwrap_or_else(|| Refusal { field: String::new(), problem: format!("{problem}.") })
+    let named = |name: &str| KINDS.iter().find(|kind| kind.name == name);
+    let Some(kind) = fields.get("check").and_then(serde_json::Value::as_str).and_then(named) else {
+        let given = fields.get("check").map_or_else(|| "nothing".to_owned(), ToString::to_string);
+        let kinds: Vec<&str> = KINDS.iter().map(|kind| kind.name).collect();
+        let problem = format!("{given} was given; one of these is taken: {}.", kinds.join(", "));
+        return Refusal { field: "check".to_owned(), problem };
+    };
+    wrong_field(kind, &fields).unwrap_or_else(|| Refusal { field: String::new(), problem: format!("{problem}.") })
 }
 
-fn wrong_field(fields: &serde_json::Map<String, serde_json::Value>) -> Option<Refusal> {
-    let known = |name: &str| name == "check" || HeaderCase::FIELDS.contains(&name);
+fn wrong_field(kind: &Kind, fields: &serde_json::Map<String, serde_json::Value>) -> Option<Refusal> {
+    let known = |name: &str| name == "check" || kind.texts.contains(&name) || kind.lists.contains(&name);
     if let Some(name) = fields.keys().find(|name| !known(name)) {
-        let taken = HeaderCase::FIELDS.join(", ");
+        let taken = [kind.texts, kind.lists].concat().join(", ");
         let problem = format!("There is no input of this name; these are taken: {taken}.");
         return Some(Refusal { field: name.clone(), problem });
     }
-    let (name, value) = fields.iter().find(|(_, value)| !value.is_string() && !value.is_null())?;
-    let problem = format!("{value} was given; a text with its unit is taken, such as \"6' 0\\\"\" or \"40 psf\".");
-    Some(Refusal { field: name.clone(), problem })
+    let is_list = |name: &str| kind.lists.contains(&name);
+    let wrong = |(name, value): &(&String, &serde_json::Value)| match value.as_array() {
+        _ if value.is_null() => false,
+        Some(items) if is_list(name) => !items.iter().all(serde_json::Value::is_string),
+        _ => is_list(name) || !value.is_string(),
+    };
+    let (name, value) = fields.iter().find(wrong)?;
+    let taken = if is_list(name) {
+        "a list of texts is taken, such as [\"16\", \"33\"]."
+    } else {
+        "a text with its unit is taken, such as \"6' 0\\\"\" or \"40 psf\"."
+    };
+    Some(Refusal { field: name.clone(), problem: format!("{value} was given; {taken}") })
 }
 
 /// Answers one line with one line of JSON.

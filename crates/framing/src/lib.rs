@@ -1,7 +1,8 @@
 //! The one flow from what was typed to what is answered, and the headless command.
 //!
 //! What is here: the inputs of a check and what may be typed in them ([`field`]), how they are read ([`reading`]), the
-//! check itself ([`header`]), its sentences ([`words`]), and the command's lines ([`check`]).
+//! check itself ([`header`]), its sentences ([`words`]), what is found on a walk through the frame ([`walk`]), and the
+//! command's lines ([`check`]).
 //!
 //! *Invariant*: no clock, no randomness, no storage, no browser; and no second way to compute anything that a crate
 //! below computes.
@@ -13,6 +14,7 @@ pub mod field;
 pub mod header;
 pub mod reading;
 pub mod reply;
+pub mod walk;
 pub mod words;
 
 pub use answering::{piece, reply};

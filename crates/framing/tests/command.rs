@@ -46,6 +46,17 @@ fn a_refused_line_names_its_field_and_the_others_are_answered() {
 }
 
 #[test]
+fn kinds_are_mixed_and_a_refused_one_leaves_the_others() {
+    let input = "{\"check\":\"stud_spacing\",\"pulls\":[\"16\",\"wide\"]}\n{\"check\":\"moisture\",\"visits\":[\"17, 16, 15\"]}\n\
+                 {\"check\":\"header\"}\n";
+    let output = framing(&["check"], input);
+    assert_eq!(output.status.code(), Some(2));
+    let answers = lines(&output);
+    assert_eq!(answers[0]["refused"][0]["field"], "pulls");
+    assert_eq!((&answers[1]["verdict"], &answers[2]["verdict"]), (&"within".into(), &"carries it".into()));
+}
+
+#[test]
 fn every_wrong_field_of_a_line_is_named() {
     let input = "{\"check\":\"header\",\"opening_width\":\"wide\",\"ground_snow\":\"-5 psf\",\"carries\":\"hay\"}";
     let answer = &lines(&framing(&["check"], input))[0];

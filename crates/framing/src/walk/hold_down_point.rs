@@ -1,0 +1,149 @@
+//! Anchor bolts of a sill plate, and hold-downs.
+
+use inspection::{Origin, Question, Required, Seen};
+use measure::Length;
+
+use super::answer::Answer;
+use super::reading::{Field, Inputs, could_not_be_seen, typed};
+use super::{Texts, Walked, walk_case};
+
+mod bolts;
+mod hold_down;
+
+walk_case! {
+    /// The inputs of a look at anchor bolts or at a hold-down. Each is a text with its unit, or a list of such texts;
+    /// a list of one counts for every bolt. `could not be seen` is taken for whatever is hidden.
+    HoldDownPointCase
+    texts {
+        /// What was looked at: `anchor_bolt` or `hold_down`.
+        looking_at,
+        /// The plate: `2x4`, `2x6`.
+        plate,
+        /// Its width as measured, where it is not the dressed one.
+        plate_width,
+        /// Length of this piece of plate.
+        plate_length,
+        /// Greatest spacing of the bolts that is asked for: `6'`.
+        required_spacing,
+        /// Whether plate washers are asked for: `yes` or `no`.
+        plate_washers_required,
+        /// The sheet of the drawing that asks for it: `S2.1`.
+        drawing,
+        /// Its revision.
+        drawing_revision,
+        /// Whether a stud is in the way of a nut or washer: `yes` or `no`.
+        stud_in_the_way,
+        /// The rod's end and the top of the tightened nut: `flush or proud`, or how far it is below: `1/4`.
+        thread,
+        /// Whether the rod stands off the post: `yes` or `no`.
+        off_the_post,
+        /// Diameter of the rod that the drawing asks for.
+        required_diameter,
+        /// Embedment that the drawing asks for.
+        required_embedment,
+        /// Nails, screws or bolts that the drawing or the maker asks for.
+        required_fasteners,
+        /// Those that were found.
+        fasteners,
+        /// Studs that the hold-down must be fixed to.
+        required_studs,
+        /// Studs that it is fixed to.
+        studs,
+        /// Lot of the adhesive of an anchor in a drilled hole.
+        adhesive_lot,
+        /// Who watched the cleaning of that hole.
+        cleaning_watched_by,
+    }
+    lists {
+        /// Thickness of each plate under the nut: `1-1/2`, `1-1/2`.
+        plates,
+        /// Places of the bolts, from the end of the plate piece.
+        bolts,
+        /// Diameter of each bolt.
+        diameters,
+        /// How deep each is in the concrete.
+        embedments,
+        /// How far each stands up over the foundation.
+        projections,
+        /// The nut of each: `tight`, `loose` or `missing`.
+        nuts,
+        /// The washer of each: `none`, `cut`, or a plate by its size: `3 x 3 x 0.229`.
+        washers,
+        /// From either face of the plate to the centre of each.
+        from_faces,
+    }
+}
+
+const DIAMETER: Field = Field::new("diameters", "Bolt diameter", 0.25, 2.0);
+const EMBEDMENT: Field = Field::new("embedments", "Embedment", 0.0, 120.0);
+
+/// Reads and answers a case.
+///
+/// # Errors
+/// The inputs that were refused.
+pub fn answer(case: &HoldDownPointCase) -> Walked {
+    let (mut inputs, mut answer) = (Inputs::default(), Answer::default());
+    let options = [("anchor_bolt", false), ("hold_down", true)];
+    let hold_down =
+        [&case.thread, &case.off_the_post, &case.required_fasteners].iter().any(|text| typed(text).is_some());
+    let says = if hold_down {
+        "Looked at: a hold-down (what was given is a hold-down's)."
+    } else {
+        "Looked at: anchor bolts of a sill (the common case)."
+    };
+    if inputs.choice_or(&case.looking_at, "looking_at", &options, hold_down, says) {
+        inputs.only_refuse(|aside| bolts::read(aside, case));
+        hold_down::answer(&mut inputs, &mut answer, case);
+    } else {
+        inputs.only_refuse(|aside| hold_down::read(aside, case));
+        bolts::answer(&mut inputs, &mut answer, case);
+    }
+    answer.finish(inputs)
+}
+
+/// One reading a bolt: a list of one counts for all.
+fn each<T: Copy>(
+    inputs: &mut Inputs,
+    (texts, id): (&Texts, &str),
+    bolts: usize,
+    mut read: impl FnMut(&mut Inputs, &str, Option<usize>) -> Option<T>,
+) -> Vec<Seen<T>> {
+    let texts = inputs.list(texts, id);
+    let mut seen = Vec::new();
+    for (index, text) in texts.iter().enumerate() {
+        seen.push(match text.trim() {
+            hidden if could_not_be_seen(hidden) => Seen::CouldNotBeSeen,
+            text => read(inputs, text, Some(index + 1)).map_or(Seen::NotObserved, Seen::Observed),
+        });
+    }
+    match seen[..] {
+        [] => vec![Seen::NotObserved; bolts],
+        [one] => vec![one; bolts],
+        _ if seen.len() == bolts => seen,
+        _ => {
+            let problem =
+                format!("{} were given for {bolts} bolts; one for each, or one for all, is taken.", seen.len());
+            inputs.refuse(id, problem);
+            vec![Seen::NotObserved; bolts]
+        }
+    }
+}
+
+fn lengths(inputs: &mut Inputs, texts: &Texts, field: &Field, bolts: usize) -> Vec<Seen<Length>> {
+    each(inputs, (texts, field.id), bolts, |inputs, text, which| inputs.read_one(text, field, which))
+}
+
+fn required<T>(value: Option<T>, by: &Origin) -> Option<Required<T>> {
+    value.map(|value| Required::new(value, by.clone()))
+}
+
+/// The input that answers a question.
+const fn input_of(question: Question) -> &'static str {
+    match question {
+        Question::Embedment => EMBEDMENT.id,
+        Question::Projection => "projections",
+        Question::BoltAcrossPlate => "from_faces",
+        Question::NutAndWasherSize => DIAMETER.id,
+        _ => "nuts",
+    }
+}

@@ -1,0 +1,66 @@
+//! The walk through a framed house: what was measured with a tape, a meter or the eye, beside what is required.
+//!
+//! One file a kind: its inputs as a person writes them, what is assumed where one is left out, and how the findings of
+//! `inspection` and `fastening` become an answer. The sentences are in [`words`].
+//!
+//! *Invariant*: nothing is judged here. A reading that looks wrong is asked about and never changed; what was not seen
+//! is never taken for seen.
+
+mod answer;
+mod asked;
+pub mod flatness;
+pub mod hold_down_point;
+pub mod moisture;
+pub mod nailing;
+pub mod notch_found;
+mod reading;
+pub mod reply;
+pub mod stud_spacing;
+pub mod words;
+
+pub use reply::WalkReply;
+
+use crate::reply::Refusal;
+
+/// A walk's check, answered; or the inputs that were refused.
+pub type Walked = Result<WalkReply, Vec<Refusal>>;
+
+/// The type of an input as it is typed: one text.
+pub type Text = Option<String>;
+
+/// The type of an input that is a list of texts.
+pub type Texts = Option<Vec<String>>;
+
+/// Makes the inputs of a kind: a struct of texts and lists of texts, and their names.
+macro_rules! walk_case {
+    (
+        $(#[doc = $about:literal])+
+        $case:ident
+        texts { $($(#[doc = $text_doc:literal])+ $text:ident,)* }
+        lists { $($(#[doc = $list_doc:literal])+ $list:ident,)* }
+    ) => {
+        $(#[doc = $about])+
+        #[derive(Clone, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize, schemars::JsonSchema)]
+        #[serde(deny_unknown_fields)]
+        pub struct $case {
+            $(
+                $(#[doc = $text_doc])+
+                #[serde(default, skip_serializing_if = "Option::is_none")]
+                pub $text: $crate::walk::Text,
+            )*
+            $(
+                $(#[doc = $list_doc])+
+                #[serde(default, skip_serializing_if = "Option::is_none")]
+                pub $list: $crate::walk::Texts,
+            )*
+        }
+
+        impl $case {
+            /// The stable names of the inputs that are one text.
+            pub const TEXTS: &[&str] = &[$(stringify!($text)),*];
+            /// The stable names of the inputs that are a list of texts.
+            pub const LISTS: &[&str] = &[$(stringify!($list)),*];
+        }
+    };
+}
+pub(crate) use walk_case;

@@ -1,0 +1,387 @@
+//! The sentences of a walk's answer: subjects, verdicts, questions, remedies and who must say yes to them.
+
+use fastening::Caution;
+use inspection::{Amount, Check, Limit, Origin, Question, Remedy, Subject, Verdict, Who};
+use measure::{Denominator, Length, Rounding};
+use standards::irc_2021::r403_1_6::middle_third;
+use standards::{Source, Status};
+
+use super::reply::{Clause, WalkCheck};
+
+/// What stands under every answer.
+pub const WHO_DECIDES: &str = "The drawing and the code in force decide, and those who answer for them: the code \
+                               official and the licensed engineer. Editions and local changes differ.";
+
+/// A verdict.
+#[must_use]
+pub const fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Within => "within",
+        Verdict::AtLimit => "at the limit",
+        Verdict::NotSeen => "could not be seen",
+        Verdict::NotDecided => "not for this tool to decide",
+        Verdict::Out => "out",
+    }
+}
+
+/// Who must say yes.
+#[must_use]
+pub const fn who(who: Who) -> &'static str {
+    match who {
+        Who::Crew => "crew",
+        Who::CodeOfficial => "code official",
+        Who::Engineer => "engineer",
+        Who::Maker => "maker",
+    }
+}
+
+/// What is looked at.
+#[must_use]
+pub const fn subject(subject: Subject) -> &'static str {
+    match subject {
+        Subject::StudSpacing => "Stud spacing",
+        Subject::SheetEdgeBearing => "Wood under the sheet's edge",
+        Subject::Plies => "Studs in the pack",
+        Subject::Bow => "Bow of the stud",
+        Subject::Plumb => "Out of plumb",
+        Subject::Flatness => "Out of flat",
+        Subject::FaceToFace => "Step between neighbours' faces",
+        Subject::NotchDepth => "Notch depth",
+        Subject::NotchLength => "Notch length",
+        Subject::NotchPlace => "Place of the notch",
+        Subject::HoleDiameter => "Hole diameter",
+        Subject::HoleToEdge => "Wood between hole and edge",
+        Subject::HoleToNext => "Wood between hole and next cut",
+        Subject::HoleBesideNotch => "Hole beside a notch",
+        Subject::DoubledInARow => "Doubled studs bored in a row",
+        Subject::EngineeredMember => "Cut in an engineered member",
+        Subject::PlateCut => "Taken of the plate's width",
+        Subject::TieThickness => "Thickness of the tie",
+        Subject::TieWidth => "Width of the tie",
+        Subject::TiePastOpening => "Tie past the opening",
+        Subject::TieNails => "Nails of the tie, each side",
+        other => subject_of_fasteners(other),
+    }
+}
+
+const fn subject_of_fasteners(subject: Subject) -> &'static str {
+    match subject {
+        Subject::NailDiameter => "Nail diameter",
+        Subject::NailLength => "Nail length",
+        Subject::EdgeNails => "Edge nails that hold",
+        Subject::FieldNails => "Field nails that hold",
+        Subject::WidestNailGap => "Widest gap between nails that hold",
+        Subject::NailToPanelEdge => "Nail to panel edge",
+        Subject::BoltDiameter => "Bolt diameter",
+        Subject::Embedment => "Embedment in the concrete",
+        Subject::ThreadForNut => "Bolt above the foundation",
+        Subject::Nut => "Nut",
+        Subject::Washer => "Washer",
+        Subject::WasherSide => "Side of the plate washer",
+        Subject::WasherThickness => "Thickness of the plate washer",
+        Subject::BoltAcrossPlate => "Bolt to the nearer face of the plate",
+        Subject::BoltNotTooNearEnd => "First bolt to the plate's end",
+        Subject::BoltNearEnd => "Nearest good bolt to the plate's end",
+        Subject::BoltsInPiece => "Bolts that hold in the plate piece",
+        Subject::BoltSpacing => "Spacing of bolts that hold",
+        Subject::HoldDownThread => "Rod below the top of the nut",
+        Subject::HoldDownOffset => "Rod off the post",
+        Subject::HoldDownFasteners => "Fasteners of the hold-down",
+        Subject::HoldDownStuds => "Studs the hold-down is fixed to",
+        Subject::Uplift => "Uplift on the connection",
+        Subject::TieSide => "Side of the tie",
+        Subject::UpliftAtWallTop => "Uplift at the wall's top",
+        Subject::Moisture => "Moisture content",
+        _ => "What was looked at",
+    }
+}
+
+/// What is plainly wrong, in a sentence without its point.
+#[must_use]
+pub const fn wrong(subject: Subject) -> &'static str {
+    match subject {
+        Subject::Nut => "The nut is missing or loose: the bolt is not counted",
+        Subject::Washer => "The washer is missing, or is not the one that is asked for",
+        Subject::HoldDownOffset => "The rod stands off the post",
+        Subject::HoldDownThread => "The rod's end is below the top of the tightened nut: not engaged is not installed",
+        Subject::NotchPlace => "No notch is allowed in this place",
+        Subject::HoleBesideNotch => "A hole and a notch are in one section: that is not allowed",
+        Subject::PlateCut => "Over half of the plate's width is taken and there is no tie across it",
+        Subject::TieSide => "The tie is on the side without sheathing",
+        other => self::subject(other),
+    }
+}
+
+/// A question.
+#[must_use]
+pub const fn question(question: Question) -> &'static str {
+    match question {
+        Question::HoleToEdge => "How much wood is between the hole and the face?",
+        Question::HoleToNext => "How much wood is between the hole and the next hole or notch?",
+        Question::NotchBesideHole => "Is there a notch in the same section as the hole?",
+        Question::DoubledInARow => "How many doubled studs in a row are bored?",
+        Question::PanelDryWhenNailed => "Was the panel dry when it was nailed? Depths in a swollen panel say nothing.",
+        Question::NailToPanelEdge => "How far from the panel's edge are the nails?",
+        Question::Embedment => "How deep is the bolt in the concrete?",
+        Question::Projection => "How far does the bolt stand up over the foundation?",
+        Question::BoltAcrossPlate => "How far is the bolt from the plate's face?",
+        Question::Nut => "Is the nut on, and tight?",
+        Question::NutAndWasherSize => "How thick are nut and washer? This bolt's size is not listed.",
+        Question::TieSide => "Is the tie on the sheathed side?",
+        Question::UpliftRequired => "What does the drawing or the roof's table ask of the connection?",
+        Question::MoreMoistureReadings => "Are there at least three readings of this wall? Some codes ask for three.",
+    }
+}
+
+/// What a nail's number alone does not say.
+#[must_use]
+pub const fn nail_caution(caution: Caution) -> &'static str {
+    match caution {
+        Caution::ShortPenetration => "The nail reaches less than 10 of its diameters: its value is reduced for that.",
+        Caution::LayerBetween => "A layer between the two also bends the nail, which is not counted.",
+        Caution::PointComesThrough => "The point comes out of the main member.",
+        Caution::NoWithdrawalFromEndGrain => "A nail in end grain holds nothing when it is pulled out.",
+        Caution::ToeNail => "Toe nails split the end easily and hold little uplift: in a high wind a strap does.",
+    }
+}
+
+/// A sentence, with its place before it where there are several.
+#[must_use]
+pub fn at_place(says: &str, at: Option<&str>) -> String {
+    let stop = if says.ends_with(['?', '.']) { "" } else { "." };
+    at.map_or_else(|| format!("{says}{stop}"), |at| format!("{at}: {says}{stop}"))
+}
+
+/// A length: a fraction where a tape has the mark, else inches to the thousandth.
+#[must_use]
+pub fn length(length: Length) -> String {
+    let marks = length.inches() * 64.0;
+    if (marks - marks.round()).abs() < 1e-6 {
+        length.to_inches_fraction(Denominator::SixtyFourth)
+    } else {
+        decimals(length)
+    }
+}
+
+fn decimals(length: Length) -> String {
+    let text = format!("{:.3}", length.inches());
+    format!("{} in", text.trim_end_matches('0').trim_end_matches('.'))
+}
+
+/// A length that is a limit: to the sixteenth on its safe side, and exact behind it.
+#[must_use]
+pub fn limit_length(limit: Length, safe: Rounding) -> String {
+    let exact = length(limit);
+    if exact.ends_with('"') {
+        return exact;
+    }
+    let marked = limit.rounded(Denominator::Sixteenth, safe).to_inches_fraction(Denominator::Sixteenth);
+    format!("{marked} ({})", decimals(limit))
+}
+
+/// Where across a plate a bolt may stand, rounded inward so that a hole drilled by it is right.
+#[must_use]
+pub fn middle_third_window(plate: Length) -> String {
+    let (from, to) = middle_third(plate);
+    let mark = |at: Length, safe| at.rounded(Denominator::Sixteenth, safe).to_inches_fraction(Denominator::Sixteenth);
+    format!("{} to {} from either face", mark(from, Rounding::Up), mark(to, Rounding::Down))
+}
+
+/// An amount with its unit.
+#[must_use]
+pub fn amount(amount: Amount) -> String {
+    match amount {
+        Amount::Length(value) => length(value),
+        Amount::Count(value) => value.pieces().to_string(),
+        Amount::Force(value) => format!("{:.0} lb", value.pounds()),
+        Amount::LineLoad(value) => format!("{:.0} plf", value.plf()),
+        Amount::Moisture(value) => percent(value.percent()),
+    }
+}
+
+/// Per cent, to the tenth.
+#[must_use]
+pub fn percent(value: f64) -> String {
+    let tenths = (value * 10.0).round() / 10.0;
+    format!("{} %", format!("{tenths:.1}").trim_end_matches('0').trim_end_matches('.'))
+}
+
+fn limit(limit: Limit) -> String {
+    match limit {
+        Limit::AtMost(Amount::Length(value)) => format!("at most {}", limit_length(value, Rounding::Down)),
+        Limit::AtLeast(Amount::Length(value)) => format!("at least {}", limit_length(value, Rounding::Up)),
+        other => exact_limit(other),
+    }
+}
+
+/// Whether it is made to a thousandth of an inch: no tape is held to it.
+const fn is_gauge(of: Subject) -> bool {
+    matches!(of, Subject::NailDiameter | Subject::TieThickness | Subject::WasherThickness)
+}
+
+fn exact_limit(limit: Limit) -> String {
+    match limit {
+        Limit::AtMost(value) => format!("at most {}", amount(value)),
+        Limit::AtLeast(value) => format!("at least {}", amount(value)),
+    }
+}
+
+const fn number(amount: Amount) -> f64 {
+    match amount {
+        Amount::Length(value) => value.inches(),
+        Amount::Count(value) => value.pieces() as f64,
+        Amount::Force(value) => value.pounds(),
+        Amount::LineLoad(value) => value.plf(),
+        Amount::Moisture(value) => value.percent(),
+    }
+}
+
+/// What is to spare as a share of the limit; negative where it is missing.
+#[must_use]
+pub fn share_of_limit(check: &Check) -> f64 {
+    const NOTHING: f64 = 1e-9;
+    number(check.margin) / number(check.limit.value()).abs().max(NOTHING)
+}
+
+/// What is to spare, or missing.
+#[must_use]
+pub fn margin(check: &Check) -> String {
+    let size = number(check.margin);
+    if size == 0.0 {
+        return "nothing to spare".to_owned();
+    }
+    let text = match check.margin {
+        Amount::Length(value) if size.abs() < 0.001 => format!("under 0.001 in, exactly {} in", value.abs().inches()),
+        Amount::Length(value) => length(value.abs()),
+        Amount::Moisture(_) => match percent(size.abs()).trim_end_matches(" %") {
+            "1" => "1 point".to_owned(),
+            points => format!("{points} points"),
+        },
+        other => amount(other).trim_start_matches('-').to_owned(),
+    };
+    match (size < 0.0, check.limit) {
+        (false, _) => format!("{text} to spare"),
+        (true, Limit::AtMost(_)) => format!("{text} over"),
+        (true, Limit::AtLeast(_)) => format!("{text} short"),
+    }
+}
+
+/// A value beside its limit.
+#[must_use]
+pub fn check(check: &Check, at: Option<&str>) -> WalkCheck {
+    let found = match (check.of, check.found) {
+        (Subject::SheetEdgeBearing, Amount::Length(found)) if found < Length::ZERO => {
+            format!("none: the nearest stud is {} away", length(found.abs()))
+        }
+        (_, found) => amount(found),
+    };
+    WalkCheck {
+        subject: subject(check.of).to_owned(),
+        at: at.map(str::to_owned),
+        found,
+        limit: if is_gauge(check.of) { exact_limit(check.limit) } else { limit(check.limit) },
+        margin: margin(check),
+        verdict: verdict(check.verdict).to_owned(),
+        clause: clause(&check.by),
+    }
+}
+
+/// Who asks for a limit.
+#[must_use]
+pub fn clause(by: &Origin) -> Clause {
+    let plain = |source: String| Clause { source, status: String::new() };
+    match by {
+        Origin::Published(from) => published(*from),
+        Origin::Drawing(drawing) => match &drawing.revision {
+            Some(revision) => plain(format!("drawing {}, revision {revision}", drawing.sheet)),
+            None => plain(format!("drawing {}", drawing.sheet)),
+        },
+        Origin::Typed => plain("typed by you".to_owned()),
+        Origin::Computed => plain("worked out here".to_owned()),
+    }
+}
+
+/// A published source, and how it came here.
+#[must_use]
+pub fn published(from: Source) -> Clause {
+    let practice = from.status == Status::CommonPractice;
+    let source = if practice { from.place.to_owned() } else { format!("{} {}", from.document, from.place) };
+    Clause { source: source.trim_end().to_owned(), status: from.status.words().to_owned() }
+}
+
+/// A remedy.
+#[must_use]
+pub fn remedy(remedy: &Remedy) -> String {
+    match remedy {
+        Remedy::AddStudAt(at) => format!("Add a stud, or a 2x4 on the flat, centred at {}.", length(*at)),
+        Remedy::JudgeByNextSpacing(row) => {
+            format!("Have the wall judged by the stud table's {} row, as it was built.", length(*row))
+        }
+        Remedy::AddPlies(1) => "Add a stud to the pack and nail it off.".to_owned(),
+        Remedy::AddPlies(more) => format!("Add {more} studs to the pack and nail them off."),
+        Remedy::TieAcrossPlate { tie, length: least } => format!(
+            "Put a galvanized tie across the cut: at least {} thick, {} wide and {} long, {} past the opening on each \
+             side, with {} nails of {} x {} on each side.",
+            length(tie.thickness),
+            length(tie.width),
+            length(*least),
+            length(tie.past_opening),
+            tie.nails_each_side,
+            length(tie.nail_diameter),
+            length(tie.nail_length),
+        ),
+        Remedy::ReplaceMissedNails(missed) => format!(
+            "Drive {missed} good nails, one for each that missed, 3/8\" from the panel's edge and not in the old holes. \
+             Pull those that missed where they let water in."
+        ),
+        Remedy::AddNails(1) => "Add 1 nail, between those that are there.".to_owned(),
+        Remedy::AddNails(more) => format!("Add {more} nails, between those that are there."),
+        Remedy::AddBoltAt(at) => format!("Add an anchor at {} from the end of the plate piece.", length(*at)),
+        other => remedy_of_the_frame(other).to_owned(),
+    }
+}
+
+const fn remedy_of_the_frame(remedy: &Remedy) -> &'static str {
+    match remedy {
+        Remedy::WorkOutAsBuilt => "Have the wall worked out with the spacing that was built.",
+        Remedy::StraightenOrChange => "Straighten the stud or change it.",
+        Remedy::PlumbAndBrace => "Plumb the wall and brace it again.",
+        Remedy::PlaneOrPack => "Plane down or pack out to the neighbours' plane.",
+        Remedy::DoubleStud => "Double the stud: then a wider hole is allowed.",
+        Remedy::FullHeightStudBeside => {
+            "Treat the stud as cut through: a full-height stud beside it, nailed to it all the way up."
+        }
+        Remedy::ListedRepairPart => "A repair part that is listed for this stud and this very pipe.",
+        Remedy::SisterFullLength => "A new joist beside it, over its whole length and on both bearings.",
+        Remedy::HeaderOff => "Head the cut joist off to its neighbours.",
+        other => remedy_of_fasteners(other),
+    }
+}
+
+const fn remedy_of_fasteners(remedy: &Remedy) -> &'static str {
+    match remedy {
+        Remedy::StaplesInstead => "Approved staples, where nails find no room.",
+        Remedy::SetGunDepth => "Set the gun's depth before the next sheet.",
+        Remedy::NailAsRequired => "Nail it again as it is asked for.",
+        Remedy::ApproveNailsUsed => "Have the nails that were used approved, at a spacing that makes up for them.",
+        Remedy::CouplerAndRod => {
+            "Lengthen the bolt with a coupler and a rod of its diameter and grade, both ends fully in and in sight."
+        }
+        Remedy::DrilledAnchor => "Set a new anchor in a drilled hole; someone watches the hole being cleaned.",
+        Remedy::ApproveAsIs => "Have the bolt approved as it is.",
+        Remedy::FitWasherAndNut => "Fit washer and nut, and tighten.",
+        Remedy::TightenNut => "Tighten the nut.",
+        Remedy::FitPlateWasher => "Fit a plate washer of the size that is asked for.",
+        Remedy::SlottedPlateWasher => "A plate washer with a slot, and a cut washer on it.",
+        Remedy::MoveStud => "Move the stud that is in the way. Do not notch it.",
+        Remedy::AnchorBeside => "An approved anchor beside the bolt.",
+        Remedy::FillHoldDown => "Fill the hold-down's holes with what its maker lists.",
+        Remedy::AddTie => "Add a tie; toe nails alone do not hold this.",
+        Remedy::TieOnSheathedSide => "Nail a tie to the sheathed side.",
+        Remedy::CarryUpliftDown => "Carry the uplift on down to the foundation.",
+        Remedy::DryAndReadAgain => "Let it dry, and read the same places again before it is covered.",
+        Remedy::EngineerDetail => "Ask for a detail drawn by the engineer.",
+        Remedy::AskMaker => "Ask the maker of the part or the designer of the member.",
+        _ => "Ask the engineer what to do.",
+    }
+}
