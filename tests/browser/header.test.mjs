@@ -107,7 +107,7 @@ journey("nothing moves under the thumb while a wrong text comes and goes", {}, a
 journey("the picture is the form's mirror", {}, async ({ phone, page }) => {
   await phone.open();
   await page.locator("line.pick[data-act=\"bring head_height\"]").tap({ force: true });
-  assert.equal(await page.locator("#in-hand-label").innerText(), "Head height");
+  await page.locator("#in-hand-label", { hasText: "Head height" }).waitFor();
   await page.locator(".dimension.in-hand").waitFor();
   await type(page, "7' 0");
   const alt = await page.locator(".picture svg").getAttribute("aria-label");

@@ -1,13 +1,12 @@
 //! The input in hand, large, in reach of the thumb.
 
 use leptos::prelude::*;
-use view::model::{Entry, FieldId, Origin};
+use view::model::{Entry, Origin};
 
 use super::choice_entry::ChoiceEntry;
 use super::length_entry::LengthEntry;
 use super::number_entry::NumberEntry;
 use super::text_entry::TextEntry;
-use crate::browser;
 use crate::desk::Pad;
 
 /// How the input in hand is filled; the options of a choice may change without a new input.
@@ -19,30 +18,14 @@ enum Manner {
     Text,
 }
 
-/// The tap itself is answered at once, by the mark on what was tapped; what takes longer to lay follows in the next frame.
-fn a_frame_later(hand: Signal<FieldId>) -> RwSignal<FieldId> {
-    let shown = RwSignal::new(hand.get_untracked());
-    Effect::new(move |before: Option<FieldId>| {
-        let now = hand.get();
-        if before.is_some_and(|before| before != now) {
-            browser::after_paint(move || {
-                let _ = hand.try_get_untracked().map(|latest| shown.try_set(latest));
-            });
-        }
-        now
-    });
-    shown
-}
-
 /// The input in hand with its label and where its value comes from.
 #[component]
 pub fn Hand(
     /// The inputs.
     pad: Pad,
 ) -> impl IntoView {
-    let shown = a_frame_later(pad.hand);
     let manner = Memo::new(move |_| {
-        let id = shown.get();
+        let id = pad.hand.get();
         pad.look(id, |field| {
             let manner = match field.entry {
                 Entry::Length { .. } => Manner::Length,
