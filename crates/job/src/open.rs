@@ -51,7 +51,8 @@ fn corrupt(reason: &str, bytes: &[u8]) -> OpenError {
     OpenError::Corrupt { reason: reason.to_owned(), bytes: bytes.to_vec() }
 }
 
-fn open<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, OpenError> {
+/// Opens what was stored, the format first.
+pub(crate) fn open<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, OpenError> {
     let text = core::str::from_utf8(bytes).map_err(|_| corrupt("it is not text", bytes))?;
     let head: FormatOnly =
         serde_json::from_str(text).map_err(|_| corrupt("it does not say which format it is in", bytes))?;
@@ -69,13 +70,19 @@ fn open<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, OpenError> {
 /// When it was written by a newer version, or cannot be read. The bytes come back with the reason.
 pub fn open_part(bytes: &[u8]) -> Result<Part, OpenError> {
     let part: Part = open(bytes)?;
-    let id_is_plain = |id: &str| !id.is_empty() && id.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
-    let header_id_is_plain = match &part.body {
-        PartBody::Header(header) => id_is_plain(&header.id),
-        PartBody::Head { .. } | PartBody::Site { .. } => true,
+    let own = match &part.body {
+        PartBody::Header(header) => Some(&header.id),
+        PartBody::Head { .. } | PartBody::Site { .. } => None,
     };
-    if id_is_plain(&part.job) && header_id_is_plain {
-        Ok(part)
+    ids_are_plain([&part.job].into_iter().chain(own), bytes)?;
+    Ok(part)
+}
+
+/// An id becomes part of a key and of a file's name: it holds letters, digits and dashes only.
+pub(crate) fn ids_are_plain<'a>(ids: impl IntoIterator<Item = &'a String>, bytes: &[u8]) -> Result<(), OpenError> {
+    let is_plain = |id: &String| !id.is_empty() && id.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'-');
+    if ids.into_iter().all(is_plain) {
+        Ok(())
     } else {
         Err(corrupt("an id holds something other than letters, digits and dashes", bytes))
     }
