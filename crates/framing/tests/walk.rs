@@ -23,6 +23,10 @@ mod bolts_and_cuts;
 #[path = "walk/refusals.rs"]
 mod refusals;
 
+// The row as it is drawn, single studs, and what the screens need beside the answer.
+#[path = "walk/row.rs"]
+mod row;
+
 // Any object at all.
 #[path = "walk/anything.rs"]
 mod anything;

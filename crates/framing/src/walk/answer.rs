@@ -5,7 +5,7 @@ use core::cmp::Ordering;
 use inspection::{Check, Finding, Question, Remedy, Subject, Verdict, Who};
 
 use super::reading::Inputs;
-use super::reply::{Clause, Fact, LeftTo, WalkCheck, WalkQuestion, WalkRemedy, WalkReply};
+use super::reply::{Clause, Fact, Foremost, LeftTo, WalkCheck, WalkQuestion, WalkRemedy, WalkReply};
 use super::{Walked, words};
 use crate::reply::Refusal;
 
@@ -14,10 +14,24 @@ use crate::reply::Refusal;
 pub(super) struct Answer {
     pub(super) reply: WalkReply,
     verdicts: Vec<Verdict>,
-    /// How far each check is out of its limit, or has to spare, and that in words.
-    margins: Vec<(Verdict, f64, String)>,
+    margins: Vec<Margin>,
     /// By how much, where one check says it better than the worst.
-    said_best: Option<String>,
+    said_best: Option<(String, Foremost)>,
+    /// What is plainly wrong, the first of it.
+    wrong: Option<Foremost>,
+    /// What is named first where nothing is out.
+    otherwise: Option<Foremost>,
+    /// A figure that says more than a check's own, by the check's subject.
+    figures: Vec<(&'static str, String)>,
+}
+
+/// How far a check is out of its limit, or has to spare.
+#[derive(Debug)]
+struct Margin {
+    verdict: Verdict,
+    share: f64,
+    by: String,
+    foremost: Foremost,
 }
 
 impl Answer {
@@ -29,6 +43,12 @@ impl Answer {
         for subject in &finding.wrong {
             self.verdicts.push(Verdict::Out);
             self.say(words::at_place(words::wrong(*subject), at));
+            self.wrong.get_or_insert_with(|| Foremost {
+                subject: words::subject(*subject).to_owned(),
+                found: String::new(),
+                word: words::too(*subject).to_owned(),
+                share: None,
+            });
         }
         for subject in &finding.not_seen {
             self.not_seen(*subject, at);
@@ -57,13 +77,30 @@ impl Answer {
             Some(at) => format!("{}, {at}: {}", said.subject, said.margin),
             None => format!("{}: {}", said.subject, said.margin),
         };
-        self.margins.push((check.verdict, words::share_of_limit(check), by));
+        let out = check.verdict == Verdict::Out;
+        let foremost = Foremost {
+            subject: said.subject.clone(),
+            found: said.found.clone(),
+            word: if out { words::too(check.of) } else { words::verdict(check.verdict) }.to_owned(),
+            share: words::share_used(check),
+        };
+        self.margins.push(Margin { verdict: check.verdict, share: words::share_of_limit(check), by, foremost });
         self.reply.checks.push(said);
     }
 
-    /// By how much, of the check that a framer would name first.
-    pub(super) fn by_how_much(&mut self, by: String) {
-        self.said_best = Some(by);
+    /// By how much, of the check that a framer would name first, and that check.
+    pub(super) fn by_how_much(&mut self, by: String, foremost: Foremost) {
+        self.said_best = Some((by, foremost));
+    }
+
+    /// What is named first where nothing is out, in the words of the verdict.
+    pub(super) fn otherwise(&mut self, foremost: Foremost) {
+        self.otherwise = Some(foremost);
+    }
+
+    /// A figure that says more than the one of the check of that subject.
+    pub(super) fn figure(&mut self, subject: Subject, figure: String) {
+        self.figures.push((words::subject(subject), figure));
     }
 
     /// What others decide.
@@ -132,16 +169,30 @@ impl Answer {
             }
             return Err(refused);
         }
-        let verdict = Verdict::worst(self.verdicts).unwrap_or(Verdict::NotSeen);
-        type Margin = (Verdict, f64, String);
-        let worse = |one: &&Margin, other: &&Margin| other.1.partial_cmp(&one.1).unwrap_or(Ordering::Equal);
-        let of_verdict = self.margins.iter().filter(|(stands, _, _)| *stands == verdict);
-        let worst = of_verdict.max_by(worse).map(|(_, _, by)| by.clone());
-        self.reply.by_how_much = self.said_best.or(worst);
+        let verdict = Verdict::worst(self.verdicts.iter().copied()).unwrap_or(Verdict::NotSeen);
+        self.name_first(verdict);
         words::verdict(verdict).clone_into(&mut self.reply.verdict);
         self.reply.cautions.push(words::WHO_DECIDES.to_owned());
         self.reply.read = inputs.read;
         self.reply.assumed = inputs.assumed;
         Ok(self.reply)
+    }
+    /// By how much, and the finding that is named first.
+    fn name_first(&mut self, verdict: Verdict) {
+        let worse = |one: &&Margin, other: &&Margin| other.share.partial_cmp(&one.share).unwrap_or(Ordering::Equal);
+        let worst = self.margins.iter().filter(|margin| margin.verdict == verdict).max_by(worse);
+        let worst = worst.map(|margin| (margin.by.clone(), margin.foremost.clone()));
+        let (by, foremost) = self.said_best.take().or(worst).unzip();
+        let out = verdict == Verdict::Out;
+        let in_its_words = |foremost| Foremost { word: words::verdict(verdict).to_owned(), ..foremost };
+        let otherwise = self.otherwise.take().filter(|_| !out).map(in_its_words);
+        let mut foremost = otherwise.or(foremost).or(self.wrong.take().filter(|_| out));
+        if let Some(foremost) = &mut foremost
+            && let Some((_, figure)) = self.figures.iter().find(|(subject, _)| *subject == foremost.subject)
+        {
+            foremost.found.clone_from(figure);
+        }
+        self.reply.by_how_much = by;
+        self.reply.foremost = foremost;
     }
 }

@@ -12,7 +12,8 @@ mod hold_down;
 
 walk_case! {
     /// The inputs of a look at anchor bolts or at a hold-down. Each is a text with its unit, or a list of such texts;
-    /// a list of one counts for every bolt. `could not be seen` is taken for whatever is hidden.
+    /// a list of one counts for every bolt, and a dash stands for a bolt that was not looked at. `could not be seen` is
+    /// taken for whatever is hidden.
     HoldDownPointCase
     texts {
         /// What was looked at: `anchor_bolt` or `hold_down`.
@@ -25,6 +26,8 @@ walk_case! {
         plate_length,
         /// Greatest spacing of the bolts that is asked for: `6'`.
         required_spacing,
+        /// Diameter of the bolts that the drawing asks for.
+        required_bolt_diameter,
         /// Whether plate washers are asked for: `yes` or `no`.
         plate_washers_required,
         /// The sheet of the drawing that asks for it: `S2.1`.
@@ -74,6 +77,9 @@ walk_case! {
     }
 }
 
+/// Lists that have one reading a bolt, in the order of the list of their places, `bolts`.
+pub const BY_BOLT: [&str; 6] = ["diameters", "embedments", "projections", "nuts", "washers", "from_faces"];
+
 const DIAMETER: Field = Field::new("diameters", "Bolt diameter", 0.25, 2.0);
 const EMBEDMENT: Field = Field::new("embedments", "Embedment", 0.0, 120.0);
 
@@ -112,6 +118,7 @@ fn each<T: Copy>(
     let mut seen = Vec::new();
     for (index, text) in texts.iter().enumerate() {
         seen.push(match text.trim() {
+            "-" => Seen::NotObserved,
             hidden if could_not_be_seen(hidden) => Seen::CouldNotBeSeen,
             text => read(inputs, text, Some(index + 1)).map_or(Seen::NotObserved, Seen::Observed),
         });

@@ -10,15 +10,22 @@ mod answer;
 mod asked;
 pub mod flatness;
 pub mod hold_down_point;
+mod judge;
 pub mod moisture;
 pub mod nailing;
 pub mod notch_found;
 mod reading;
+pub mod record;
 pub mod reply;
 pub mod stud_spacing;
 pub mod words;
 
+pub use inspection::Verdict;
+pub use judge::judge;
+pub use reading::{could_not_be_seen, which_reading};
 pub use reply::WalkReply;
+
+use std::collections::BTreeMap;
 
 use crate::reply::Refusal;
 
@@ -30,6 +37,9 @@ pub type Text = Option<String>;
 
 /// The type of an input that is a list of texts.
 pub type Texts = Option<Vec<String>>;
+
+/// Inputs by their stable names.
+pub type ByName<T> = BTreeMap<String, T>;
 
 /// Makes the inputs of a kind: a struct of texts and lists of texts, and their names.
 macro_rules! walk_case {
@@ -60,6 +70,15 @@ macro_rules! walk_case {
             pub const TEXTS: &[&str] = &[$(stringify!($text)),*];
             /// The stable names of the inputs that are a list of texts.
             pub const LISTS: &[&str] = &[$(stringify!($list)),*];
+
+            /// The inputs by their stable names: texts, then lists. Other names are passed over.
+            #[must_use]
+            pub fn of(inputs: (&$crate::walk::ByName<String>, &$crate::walk::ByName<Vec<String>>)) -> Self {
+                Self {
+                    $($text: inputs.0.get(stringify!($text)).cloned(),)*
+                    $($list: inputs.1.get(stringify!($list)).cloned(),)*
+                }
+            }
         }
     };
 }

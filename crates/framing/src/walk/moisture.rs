@@ -92,7 +92,7 @@ fn visits(inputs: &mut Inputs, case: &MoistureCase, places: usize) -> Vec<Named>
         let count = numbers.split(',').count();
         if places > 0 && count > places {
             let problem = format!("{count} readings were given for {places} places; one for each is taken, in order.");
-            inputs.refuse(READING.id, format!("Reading {}: {problem}", index + 1));
+            inputs.refuse_one(READING.id, Some(index + 1), &problem);
         }
         visits.push(Named { name, visit: Visit { day: Day(index as i32), readings } });
     }

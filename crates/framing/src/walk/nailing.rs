@@ -6,15 +6,18 @@ use inspection::nailing::{
     judge_overdriven, nails_in_panel,
 };
 use inspection::{Check, Origin, Question, Required, Seen, Subject, Verdict};
-use measure::Length;
-use standards::{Source, Status};
+use measure::{Denominator, Length, Rounding};
 
 use super::answer::Answer;
 use super::asked::asked_by;
 use super::reading::{Field, Inputs, could_not_be_seen, typed};
+use super::reply::Foremost;
 use super::{Text, Walked, walk_case, words};
 
+mod spacings;
 mod swap;
+
+use spacings::{EDGE, Spacings};
 
 walk_case! {
     /// The inputs of a look at nails. Each is a text with its unit, or a list of such texts.
@@ -41,9 +44,11 @@ walk_case! {
         edge_spacing,
         /// Spacing that is asked for on the studs between: `12"`.
         field_spacing,
+        /// Spacing that is asked for along the boundary of the wall or the floor: `3"`.
+        boundary_spacing,
         /// Spacing that was found, where it was measured.
         found_spacing,
-        /// Which line was counted: `edge` or `field`.
+        /// Which line was counted: `edge`, `field` or `boundary`.
         line,
         /// Length of the line that was looked at: `8'`.
         line_length,
@@ -74,8 +79,6 @@ walk_case! {
     }
 }
 
-const EDGE: Field = Field::new("edge_spacing", "Edge nail spacing", 1.0, 16.0);
-const FIELD: Field = Field::new("field_spacing", "Field nail spacing", 1.0, 24.0);
 const FOUND: Field = Field::new("found_spacing", "Spacing found", 0.25, 48.0);
 const LINE: Field = Field::new("line_length", "Length of the line", 1.0, 1200.0);
 const DRIVEN: Field = Field::new("driven", "Nails driven", 0.0, 5000.0);
@@ -88,10 +91,6 @@ const STUDS: Field = Field::new("stud_spacing", "Stud spacing", 4.0, 48.0);
 const OVERDRIVEN: Field = Field::new("overdriven", "Overdriven nails", 0.0, 5000.0);
 const TOO_DEEP: Field = Field::new("too_deep", "Nails over 1/8\" deep", 0.0, 5000.0);
 const DEPTH: Field = Field::new("depths", "Depth", 0.0, 2.0);
-
-/// Taken where no drawing and no table was at hand.
-const USUAL_SPACING: Source =
-    Source::new("Common practice", "6 in along panel edges, 12 in between", Status::CommonPractice);
 
 /// Reads and answers a case. What nothing was said about is not judged.
 ///
@@ -112,42 +111,6 @@ pub fn answer(case: &NailingCase) -> Walked {
         answer.ask("How many nails were driven along the line, and how many missed the framing?", "driven");
     }
     answer.finish(inputs)
-}
-
-/// The spacings that are asked for, as they were typed.
-struct Spacings {
-    edge: Option<Length>,
-    field: Option<Length>,
-    /// The line that was looked at, and its subject.
-    of: Subject,
-}
-
-impl Spacings {
-    fn read(inputs: &mut Inputs, case: &NailingCase) -> Self {
-        let lines = [("edge", Subject::EdgeNails), ("field", Subject::FieldNails)];
-        let of = inputs.choice(&case.line, "line", &lines).unwrap_or(Subject::EdgeNails);
-        let edge = inputs.length(&case.edge_spacing, &EDGE);
-        Self { edge, field: inputs.length(&case.field_spacing, &FIELD), of }
-    }
-
-    fn asked(&self) -> Option<Length> {
-        if self.of == Subject::FieldNails { self.field } else { self.edge }
-    }
-
-    fn name(&self) -> &'static str {
-        if self.of == Subject::FieldNails { FIELD.id } else { EDGE.id }
-    }
-
-    /// The spacing of the line; the usual one where nothing was said.
-    fn asked_or_usual(&self, inputs: &mut Inputs, answer: &mut Answer, by: &Origin) -> Required<Length> {
-        let asked = self.asked().map(|asked| Required::new(asked, by.clone()));
-        asked.unwrap_or_else(|| {
-            let (label, usual) = if self.of == Subject::FieldNails { (FIELD.label, 12.0) } else { (EDGE.label, 6.0) };
-            inputs.assume(self.name(), format!("{label}: {usual}\" (the common one)."));
-            answer.ask("What nail spacing is asked for here?", self.name());
-            Required::new(Length::from_inches(usual), USUAL_SPACING)
-        })
-    }
 }
 
 fn read(inputs: &mut Inputs, text: &Text, id: &str) -> Option<NailReading> {
@@ -230,7 +193,7 @@ fn line(inputs: &mut Inputs, answer: &mut Answer, case: &NailingCase, spacings: 
         return;
     };
     let spacing = spacings.asked_or_usual(inputs, answer, by);
-    let line = Line { of: spacings.of, length, spacing, driven, missed, widest_gap };
+    let line = Line { of: spacings.of(), length, spacing, driven, missed, widest_gap };
     let found = judge_line(&line);
     if missed == Seen::NotObserved {
         answer.ask("Seen from inside: how many of these nails missed the framing?", "missed");
@@ -239,6 +202,12 @@ fn line(inputs: &mut Inputs, answer: &mut Answer, case: &NailingCase, spacings: 
         let share = words::percent(share * 100.0);
         answer.say(format!("{hold} of {driven} nails hold, {share}; {} are asked for in this length.", found.asked));
         answer.fact("Share of the nails driven that hold", share, None);
+    }
+    if let Some(spacing) = found.spacing {
+        // Written up: a spacing that looks closer than it is would be a pass too many.
+        let spacing = spacing.rounded(Denominator::Sixteenth, Rounding::Up).to_inches_fraction(Denominator::Sixteenth);
+        answer.fact("Spacing of the nails that hold, on average", spacing.clone(), None);
+        answer.figure(spacings.of(), spacing);
     }
     if found.add > 0 {
         answer.say("Nothing is claimed for this line until it is nailed again. Photograph it from inside and outside.");
@@ -293,7 +262,13 @@ fn says_overdriven(answer: &mut Answer, panel: &Panel, driven: Driven) {
     answer.say(overdriven_in_words(panel, driven, &found, &share));
     answer.verdict(found.verdict);
     if found.verdict == Verdict::Out {
-        answer.by_how_much(format!("Edge nails too deep: {over} of {all}, {share}"));
+        let foremost = Foremost {
+            subject: "Edge nails deeper than 1/16\"".to_owned(),
+            found: format!("{over} of {all}"),
+            word: "too deep".to_owned(),
+            share: None,
+        };
+        answer.by_how_much(format!("Edge nails too deep: {over} of {all}, {share}"), foremost);
     }
     answer.reply.checks.push(super::reply::WalkCheck {
         subject: "Edge nails deeper than 1/16\"".to_owned(),

@@ -27,6 +27,17 @@ impl Field {
 /// Most readings that one list may have.
 const MOST_READINGS: usize = 200;
 
+/// How a problem begins that is about one reading of a list.
+const READING: &str = "Reading";
+
+/// Which reading of a list a problem is about, counted from 1, and the problem without its number.
+#[must_use]
+pub fn which_reading(problem: &str) -> (Option<usize>, &str) {
+    let numbered = problem.strip_prefix(READING).and_then(|rest| rest.trim_start().split_once(": "));
+    let found = numbered.and_then(|(number, rest)| Some((number.parse().ok()?, rest)));
+    found.map_or((None, problem), |(number, rest)| (Some(number), rest))
+}
+
 /// What was read so far, what was assumed, and what was refused.
 #[derive(Debug, Default)]
 pub(super) struct Inputs {
@@ -65,9 +76,9 @@ impl Inputs {
         self.read.push(Understood { input, which, typed, understood });
     }
 
-    fn refuse_one(&mut self, id: &str, which: Which, problem: &str) {
+    pub(super) fn refuse_one(&mut self, id: &str, which: Which, problem: &str) {
         let problem = match which {
-            Some(number) => format!("Reading {number}: {problem}"),
+            Some(number) => format!("{READING} {number}: {problem}"),
             None => problem.to_owned(),
         };
         self.refuse(id, problem);
@@ -232,7 +243,8 @@ impl Inputs {
 const YES_NO: [(&str, bool); 2] = [("yes", true), ("no", false)];
 
 /// Whether someone wrote that a thing could not be seen.
-pub(super) fn could_not_be_seen(text: &str) -> bool {
+#[must_use]
+pub fn could_not_be_seen(text: &str) -> bool {
     matches!(plain(text).to_ascii_lowercase().as_str(), "could_not_be_seen" | "not_seen" | "hidden")
 }
 

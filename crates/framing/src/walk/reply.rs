@@ -13,6 +13,8 @@ pub struct WalkReply {
     /// By how much, of the check that is out by the largest share of its limit; else of the one with the least to
     /// spare.
     pub by_how_much: Option<String>,
+    /// The finding that is named first; none while nothing was measured.
+    pub foremost: Option<Foremost>,
     /// What was found, in sentences, the most important first.
     pub says: Vec<String>,
     /// Each value that was compared with a limit.
@@ -33,6 +35,19 @@ pub struct WalkReply {
     pub assumed: Vec<AssumedReply>,
     /// The usual cautions.
     pub cautions: Vec<String>,
+}
+
+/// The finding that is named first.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct Foremost {
+    /// What was looked at.
+    pub subject: String,
+    /// What was found, short: `17"`; empty where it is plainly wrong and no number says so.
+    pub found: String,
+    /// How it stands in the trade's words: `too far apart`, `within`.
+    pub word: String,
+    /// Share of the limit that is used, 1 at the limit; none where there is no such number.
+    pub share: Option<f64>,
 }
 
 /// One value beside its limit.

@@ -1,20 +1,25 @@
 //! Studs by their pulls: spacing, sheet edges, drift, doubles, and pulls that look wrong.
 
 use inspection::stud_spacing::{
-    Doubt, FirstPull, Opening, Pulled, Pulls, Reading, Rule, Sheets, SpacingAnswer, StudAsked, Wall, judge_spacing,
-    judge_stud,
+    Doubt, FirstPull, Opening, Pulled, Pulls, Reading, Rule, Sheets, SpacingAnswer, Wall, judge_spacing,
 };
-use inspection::{Question, Required, Seen, Verdict, Who};
+use inspection::{Required, Verdict, Who};
 use measure::Length;
 use standards::irc_2021::r602_3_5::{StudRow, StudSpacing, StudSupporting, TABLE_R602_3_5, bearing_stud};
 use standards::{Source, Status};
 
 use super::answer::Answer;
 use super::asked::asked_by;
-use super::reading::{Field, Inputs, could_not_be_seen, typed};
+use super::reading::{Field, Inputs, typed};
 use super::{Walked, walk_case, words};
 
+mod draw;
+mod next;
 mod says;
+mod studs;
+
+pub use draw::{DrawnBay, DrawnEdge, DrawnRow, drawn};
+pub use next::next_on_layout;
 
 walk_case! {
     /// The inputs of a look at stud spacing. Each is a text with its unit, or a list of such texts.
@@ -48,16 +53,23 @@ walk_case! {
         sheet_length,
         /// Where the first sheet starts, from the plate's end.
         sheet_start,
+        /// How far the first sheet laps past the plate's end, where it does.
+        sheet_past_end,
+        /// The most that a stud may be bowed: `1/4`.
+        bow_limit,
     }
     lists {
         /// What the tape said, stud by stud: `16`, `33`, `50`.
         pulls,
-        /// Pulls that were asked about and are right, by their numbers: `3`.
+        /// Pulls that were asked about and are right, by their numbers: `3`; or by number and text, `3: 84`, which no
+        /// longer counts once that pull reads otherwise.
         confirmed,
         /// Openings, from king stud to king stud: `32-3/4 to 71-1/4`.
         openings,
         /// Where several studs are asked for, found and asked: `64: 1 of 2`.
         doubles,
+        /// Single studs that are bowed or notched, by their places: `33: bowed 3/8`, `33: notched 1`.
+        studs_found,
     }
 }
 
@@ -68,10 +80,9 @@ const HEIGHT: Field = Field::new("stud_height", "Stud height", 12.0, 360.0);
 const PLATE: Field = Field::new("plate_length", "Plate length", 12.0, 2400.0);
 const SHEET: Field = Field::new("sheet_length", "Sheet length", 12.0, 144.0);
 const SHEET_START: Field = Field::new("sheet_start", "Start of the first sheet", 0.0, 144.0);
+const SHEET_PAST_END: Field = Field::new("sheet_past_end", "Sheet past the plate's end", 0.0, 143.0);
 const CONFIRMED: Field = Field::new("confirmed", "Pull number", 1.0, 200.0);
 const OPENING: Field = Field::new("openings", "Opening", 0.0, 2400.0);
-const DOUBLE: Field = Field::new("doubles", "Place of the double", 0.0, 2400.0);
-const DOUBLE_COUNT: Field = Field::new("doubles", "Studs in the pack", 1.0, 12.0);
 
 const SUPPORTING: [(&str, StudSupporting); 4] = [
     ("roof_ceiling", StudSupporting::RoofCeiling),
@@ -89,7 +100,8 @@ pub fn answer(case: &StudSpacingCase) -> Walked {
     let row = row(&mut inputs, case);
     let required = required(&mut inputs, &mut answer, case, row);
     let wall = wall(&mut inputs, &mut answer, case, row);
-    doubles(&mut inputs, &mut answer, case);
+    studs::doubles(&mut inputs, &mut answer, case);
+    studs::single(&mut inputs, &mut answer, case, row);
     if inputs.refused.is_empty() {
         let rule = Rule::usual(required, table_spacings(row));
         let found = judge_spacing(&wall, &rule);
@@ -170,15 +182,27 @@ fn pulled(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) -> P
     if readings.is_empty() {
         answer.ask("What did the tape say, stud by stud?", "pulls");
     }
-    let numbers = inputs.list(&case.confirmed, CONFIRMED.id);
-    for (index, text) in numbers.iter().enumerate() {
-        let Some(number) = inputs.count_one(text, &CONFIRMED, Some(index + 1)) else { continue };
-        match readings.get_mut(number as usize - 1) {
-            Some(reading) => reading.confirmed = true,
-            None => inputs.refuse(CONFIRMED.id, format!("Pull {number} was given; there are {}.", readings.len())),
+    confirm(inputs, case, &mut readings);
+    Pulled { pulls, readings }
+}
+
+fn confirm(inputs: &mut Inputs, case: &StudSpacingCase, readings: &mut [Reading]) {
+    for (index, text) in inputs.list(&case.confirmed, CONFIRMED.id).iter().enumerate() {
+        let (number, reads) =
+            text.split_once(':').map_or((text.as_str(), None), |(number, reads)| (number, Some(reads)));
+        let Some(number) = inputs.count_one(number.trim(), &CONFIRMED, Some(index + 1)) else { continue };
+        let place = number as usize - 1;
+        let typed = case.pulls.iter().flatten().nth(place);
+        match (readings.get_mut(place), reads) {
+            (Some(reading), None) => reading.confirmed = true,
+            (Some(reading), Some(reads)) => reading.confirmed = typed.is_some_and(|typed| typed.trim() == reads.trim()),
+            // What was confirmed is there no longer.
+            (None, Some(_)) => {}
+            (None, None) => {
+                inputs.refuse(CONFIRMED.id, format!("Pull {number} was given; there are {}.", readings.len()));
+            }
         }
     }
-    Pulled { pulls, readings }
 }
 
 fn how_pulled(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) -> Pulls {
@@ -216,15 +240,14 @@ fn openings(inputs: &mut Inputs, case: &StudSpacingCase) -> Vec<Opening> {
     for (index, text) in inputs.list(&case.openings, OPENING.id).iter().enumerate() {
         let which = Some(index + 1);
         let Some((from, to)) = text.split_once(" to ") else {
-            let problem = format!("Reading {}: an opening is written like 32-3/4 to 71-1/4.", index + 1);
-            inputs.refuse(OPENING.id, problem);
+            inputs.refuse_one(OPENING.id, which, "an opening is written like 32-3/4 to 71-1/4.");
             continue;
         };
         let ends = (inputs.read_one(from, &OPENING, which), inputs.read_one(to, &OPENING, which));
         match ends {
             (Some(from), Some(to)) if from < to => openings.push(Opening { from, to }),
             (Some(_), Some(_)) => {
-                inputs.refuse(OPENING.id, format!("Reading {}: an opening ends after it begins.", index + 1));
+                inputs.refuse_one(OPENING.id, which, "an opening ends after it begins.");
             }
             _ => {}
         }
@@ -236,44 +259,26 @@ fn sheets(inputs: &mut Inputs, case: &StudSpacingCase) -> Option<Sheets> {
     let says = "Sheathed: yes (an outer wall is, and a sheet's edge needs a stud).";
     let sheathed = inputs.choice_or(&case.sheathed, "sheathed", &[("yes", true), ("no", false)], true, says);
     if !sheathed {
-        inputs.only_refuse(|aside| {
-            (aside.length(&case.sheet_length, &SHEET), aside.length(&case.sheet_start, &SHEET_START))
-        });
+        inputs.only_refuse(|aside| (aside.length(&case.sheet_length, &SHEET), sheet_start(aside, case)));
         return None;
     }
     let width = inputs.length_or(&case.sheet_length, &SHEET, Sheets::four_feet().width, "sheets set upright");
-    let start = inputs.length_or(&case.sheet_start, &SHEET_START, Length::ZERO, "from the plate's end");
+    let start = sheet_start(inputs, case).unwrap_or_else(|| {
+        inputs.assume(SHEET_START.id, "Start of the first sheet: 0\" (from the plate's end).");
+        Length::ZERO
+    });
     Some(Sheets { start, width })
 }
 
-/// `64: 1 of 2`: found and asked.
-fn doubles(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) {
-    let by = asked_by(&case.drawing, &case.drawing_revision);
-    for (index, text) in inputs.list(&case.doubles, DOUBLE.id).iter().enumerate() {
-        let which = Some(index + 1);
-        let parts = text.rsplit_once(':').and_then(|(at, count)| Some((at, count.split_once(" of ")?)));
-        let Some((at, (found, required))) = parts else {
-            let problem = "a double is written by its place, found and asked, like 64: 1 of 2.";
-            inputs.refuse(DOUBLE.id, format!("Reading {}: {problem}", index + 1));
-            continue;
-        };
-        let place = inputs.read_one(at, &DOUBLE, which);
-        let found = if could_not_be_seen(found) {
-            Some(Seen::CouldNotBeSeen)
-        } else {
-            inputs.count_one(found, &DOUBLE_COUNT, which).map(|found| Seen::Observed(found as u8))
-        };
-        let required = inputs.count_one(required, &DOUBLE_COUNT, which).map(|count| count as u8);
-        if let (Some(place), Some(found), Some(required)) = (place, found, required) {
-            let asked = StudAsked::Plies { required: Required::new(required, by.clone()), found };
-            let at = format!("at {}", words::length(place));
-            answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question);
-        }
+/// From the plate's end; negative where the sheet laps past it.
+fn sheet_start(inputs: &mut Inputs, case: &StudSpacingCase) -> Option<Length> {
+    let start = inputs.length(&case.sheet_start, &SHEET_START);
+    let past = inputs.length(&case.sheet_past_end, &SHEET_PAST_END);
+    if start.is_some_and(|start| start > Length::ZERO) && past.is_some_and(|past| past > Length::ZERO) {
+        let problem = "A start from the plate's end was given as well. Leave one of the two empty.";
+        inputs.refuse(SHEET_PAST_END.id, problem.to_owned());
     }
-}
-
-const fn no_question(_: Question) -> &'static str {
-    "doubles"
+    past.filter(|past| *past > Length::ZERO).map(|past| -past).or(start)
 }
 
 fn doubts(answer: &mut Answer, case: &StudSpacingCase, found: &SpacingAnswer) {

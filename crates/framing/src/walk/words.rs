@@ -8,6 +8,10 @@ use standards::{Source, Status};
 
 use super::reply::{Clause, WalkCheck};
 
+mod too;
+
+pub use too::too;
+
 /// What stands under every answer.
 pub const WHO_DECIDES: &str = "The drawing and the code in force decide, and those who answer for them: the code \
                                official and the licensed engineer. Editions and local changes differ.";
@@ -22,6 +26,13 @@ pub const fn verdict(verdict: Verdict) -> &'static str {
         Verdict::NotDecided => "not for this tool to decide",
         Verdict::Out => "out",
     }
+}
+
+/// A verdict by its words; none for other words.
+#[must_use]
+pub fn verdict_of(words: &str) -> Option<Verdict> {
+    const ALL: [Verdict; 5] = [Verdict::Within, Verdict::AtLimit, Verdict::NotSeen, Verdict::NotDecided, Verdict::Out];
+    ALL.into_iter().find(|one| verdict(*one) == words)
 }
 
 /// Who must say yes.
@@ -241,6 +252,14 @@ const fn number(amount: Amount) -> f64 {
 pub fn share_of_limit(check: &Check) -> f64 {
     const NOTHING: f64 = 1e-9;
     number(check.margin) / number(check.limit.value()).abs().max(NOTHING)
+}
+
+/// Share of the limit that is used, 1 at the limit; none where one of the two is nothing.
+#[must_use]
+pub fn share_used(check: &Check) -> Option<f64> {
+    let (found, limit) = (number(check.found), number(check.limit.value()));
+    let used = if matches!(check.limit, Limit::AtMost(_)) { found / limit } else { limit / found };
+    (found > 0.0 && limit > 0.0).then_some(used)
 }
 
 /// What is to spare, or missing.

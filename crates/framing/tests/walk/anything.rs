@@ -91,6 +91,16 @@ proptest! {
         }
     }
 
+    /// What is out is named first, in words of its own.
+    #[test]
+    fn what_is_out_is_named(line in any_object()) {
+        let answer = ask(&line);
+        if answer["verdict"] == "out" && line["check"] != "moisture" {
+            let word = answer["foremost"]["word"].as_str();
+            prop_assert!(word.is_some_and(|word| !word.is_empty() && word != "within"), "{}", answer);
+        }
+    }
+
     #[test]
     fn any_object_is_answered_or_refused(
         kind in any_text(),

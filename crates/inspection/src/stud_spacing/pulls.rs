@@ -73,9 +73,9 @@ impl Pulled {
         }
     }
 
-    /// Centres of the pulled studs from the plate's end, as read.
+    /// Centres of the pulled studs from the plate's end, as read, of studs so thick along the wall.
     #[must_use]
-    pub(super) fn centres(&self, stud: Length) -> Vec<Length> {
+    pub fn centres(&self, stud: Length) -> Vec<Length> {
         let half = stud / 2.0;
         let running = |to_centre: Length| self.readings.iter().map(|reading| reading.pull + to_centre).collect();
         match self.pulls {

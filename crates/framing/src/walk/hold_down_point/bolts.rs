@@ -1,7 +1,7 @@
 //! Anchor bolts of one piece of sill plate.
 
 use inspection::anchor::{AnchorBolt, Nut, PlateWasher, Sill, SillRequired, Washer, judge_sill, thread_needed};
-use inspection::{Finding, Required, Seen, Subject};
+use inspection::{Check, Finding, Remedy, Required, Seen, Subject, Verdict};
 use lumber::SawnSize;
 use measure::{Denominator, Length, Rounding};
 use standards::asme_b18::HEX_NUTS;
@@ -21,6 +21,7 @@ const PLATES: Field = Field::new("plates", "Plate thickness", 0.5, 12.0);
 const PLATE_WIDTH: Field = Field::new("plate_width", "Plate width", 1.5, 24.0);
 const PLATE_LENGTH: Field = Field::new("plate_length", "Length of the plate piece", 1.0, 1200.0);
 const ASKED: Field = Field::new("required_spacing", "Required spacing", 1.0, 144.0);
+const ASKED_DIAMETER: Field = Field::new("required_bolt_diameter", "Bolt diameter asked for", 0.25, 2.0);
 const WASHER_SIDE: Field = Field::new("washers", "Side of the washer", 0.5, 12.0);
 const WASHER_THICKNESS: Field = Field::new("washers", "Thickness of the washer", 0.02, 1.0);
 
@@ -35,6 +36,8 @@ pub(super) struct Measured {
     whole: bool,
     /// Bolts whose diameter was measured.
     diameters: Vec<bool>,
+    /// The diameter that the drawing asks for, where it was typed.
+    asked_diameter: Option<Required<Length>>,
 }
 
 pub(super) fn read(inputs: &mut Inputs, case: &HoldDownPointCase) -> Measured {
@@ -44,6 +47,8 @@ pub(super) fn read(inputs: &mut Inputs, case: &HoldDownPointCase) -> Measured {
     let places = inputs.lengths(&case.bolts, &AT);
     let (bolts, diameters) = bolts(inputs, case, &places);
     let required = asked(inputs, case);
+    let asked_diameter = inputs.length(&case.required_bolt_diameter, &ASKED_DIAMETER);
+    let asked_diameter = super::required(asked_diameter, &asked_by(&case.drawing, &case.drawing_revision));
     if let Some(piece) = piece
         && let Some(past) = places.iter().find(|place| **place > piece)
     {
@@ -53,16 +58,19 @@ pub(super) fn read(inputs: &mut Inputs, case: &HoldDownPointCase) -> Measured {
     let total = plates.iter().copied().fold(Length::ZERO, |total, plate| total + plate);
     let whole = piece.is_some() && !places.is_empty();
     let sill = Sill { length: piece.unwrap_or(Length::ZERO), width, plates: total, required, bolts };
-    Measured { sill, plates, whole, diameters }
+    Measured { sill, plates, whole, diameters, asked_diameter }
 }
 
 pub(super) fn answer(inputs: &mut Inputs, answer: &mut Answer, case: &HoldDownPointCase) {
-    let Measured { sill, plates, whole, diameters } = read(inputs, case);
+    let Measured { sill, plates, whole, diameters, asked_diameter } = read(inputs, case);
     let found = judge_sill(&sill);
     let several = sill.bolts.len() > 1;
     for ((index, finding), measured) in found.bolts.iter().enumerate().zip(diameters) {
         let at = several.then(|| format!("bolt {} at {}", index + 1, length(sill.bolts[index].at)));
-        let finding = if measured { finding.clone() } else { without_diameter(finding) };
+        let mut finding = if measured { finding.clone() } else { without_diameter(finding) };
+        if let Some(asked) = asked_diameter.as_ref().filter(|_| measured) {
+            thinner_than_drawn(&mut finding, sill.bolts[index].diameter, asked);
+        }
         answer.finding(&finding, at.as_deref(), input_of);
     }
     questions(answer, case, &sill);
@@ -76,6 +84,15 @@ pub(super) fn answer(inputs: &mut Inputs, answer: &mut Answer, case: &HoldDownPo
         answer.ask("How long is this piece of plate, and where along it do its bolts stand?", PLATE_LENGTH.id);
     }
     facts(answer, &sill, &plates);
+}
+
+/// A bolt thinner than the drawn one is out, whatever the code asks.
+fn thinner_than_drawn(finding: &mut Finding, diameter: Length, asked: &Required<Length>) {
+    let check = Check::size_at_least(Subject::BoltDiameter, diameter, asked.value, asked.origin.clone());
+    if check.verdict == Verdict::Out {
+        finding.remedies.extend([Remedy::DrilledAnchor, Remedy::EngineerDetail, Remedy::ApproveAsIs]);
+    }
+    finding.checks.push(check);
 }
 
 /// A diameter that nobody measured is not within.
@@ -172,7 +189,7 @@ fn washer(inputs: &mut Inputs, text: &str, which: Option<usize>) -> Option<Washe
     let sizes: Vec<&str> = text.split(['x', 'X', '×']).map(str::trim).collect();
     let [one, other, thick] = sizes[..] else {
         let problem = "none, cut or a plate by its size, such as 3 x 3 x 0.229, is taken";
-        inputs.refuse("washers", format!("“{}” was given; {problem}.", short(text)));
+        inputs.refuse_one("washers", which, &format!("“{}” was given; {problem}.", short(text)));
         return None;
     };
     let sides = (inputs.read_one(one, &WASHER_SIDE, which), inputs.read_one(other, &WASHER_SIDE, which));

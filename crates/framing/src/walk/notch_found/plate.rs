@@ -9,6 +9,7 @@ use standards::irc_2021::r602_6_1::TOP_PLATE_TIE;
 use super::{Cuts, NotchFoundCase, bearing, input_of};
 use crate::walk::answer::Answer;
 use crate::walk::reading::{Field, Inputs, could_not_be_seen, typed};
+use crate::walk::reply::Foremost;
 use crate::walk::words::{self, length};
 
 const OPENING: Field = Field::new("opening", "Opening in the plate", 1.0 / 64.0, 480.0);
@@ -32,7 +33,7 @@ pub(super) fn answer(inputs: &mut Inputs, answer: &mut Answer, case: &NotchFound
     let share = words::percent(found.share * 100.0);
     let clause = Some(words::published(TOP_PLATE_TIE));
     answer.say(format!("{} of the plate's {} is taken, {share}.", length(taken), length(width)));
-    answer.fact("Share of the plate's width that is taken", share, None);
+    answer.fact("Share of the plate's width that is taken", share.clone(), None);
     answer.fact(
         "The most that may be taken without a tie",
         words::limit_length(found.limit, Rounding::Down),
@@ -41,7 +42,13 @@ pub(super) fn answer(inputs: &mut Inputs, answer: &mut Answer, case: &NotchFound
     if let Some(needed) = found.needed {
         let nails = needed.tie.nails_each_side;
         let over = length(taken - found.limit);
-        answer.by_how_much(format!("Taken of the plate's width: {over} over what needs no tie"));
+        let foremost = Foremost {
+            subject: words::subject(Subject::PlateCut).to_owned(),
+            found: share,
+            word: words::too(Subject::PlateCut).to_owned(),
+            share: Some(taken / found.limit),
+        };
+        answer.by_how_much(format!("Taken of the plate's width: {over} over what needs no tie"), foremost);
         answer.fact("Least length of the tie", length(needed.length), clause.clone());
         answer.fact("Nails of the tie", format!("{nails} on each side"), clause);
         let older = words::published(needed.older_text);

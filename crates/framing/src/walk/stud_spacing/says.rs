@@ -1,12 +1,12 @@
 //! What a look at stud spacing says.
 
-use inspection::Verdict;
 use inspection::stud_spacing::{Bay, BayKind, Edge, EdgeState, Guess, JudgedWall, Oddity, Rule, Slip};
+use inspection::{Subject, Verdict};
 use measure::Length;
 use standards::irc_2021::r602_3_5::StudRow;
 
 use crate::walk::answer::Answer;
-use crate::walk::reply::WalkCheck;
+use crate::walk::reply::{Foremost, WalkCheck};
 use crate::walk::words::{self, length};
 
 /// A question about a pull.
@@ -63,13 +63,24 @@ pub(super) fn bays(answer: &mut Answer, judged: &JudgedWall, rule: &Rule) {
             length(widest)
         );
         answer.say(says);
-        answer.by_how_much(format!("Stud spacing: {} over {}", length(widest), length(asked)));
+        let by = format!("Stud spacing: {} over {}", length(widest), length(asked));
+        answer.by_how_much(by, widest_bay(judged, rule, words::too(Subject::StudSpacing)));
     }
     for bay in judged.bays.iter().filter(|bay| bay.kind == BayKind::Missing) {
         answer.say(format!("A stud is missing between {} and {}.", length(bay.from), length(bay.to)));
     }
+    answer.otherwise(widest_bay(judged, rule, ""));
     if judged.creeps {
         answer.say("The studs creep by as much at each: pulled from stud to stud, and not from one end.");
+    }
+}
+
+fn widest_bay(judged: &JudgedWall, rule: &Rule, word: &str) -> Foremost {
+    Foremost {
+        subject: words::subject(Subject::StudSpacing).to_owned(),
+        found: length(judged.widest),
+        word: word.to_owned(),
+        share: Some(judged.widest / (rule.spacing.value + judged.tolerance.value)),
     }
 }
 

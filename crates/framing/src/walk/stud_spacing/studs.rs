@@ -1,0 +1,125 @@
+//! Single studs of the row: packs that lack a stud, and studs that are bowed or notched.
+
+use inspection::cuts::{CutStud, Doubled, StudCut};
+use inspection::plane::FLATNESS;
+use inspection::stud_spacing::{StudAsked, judge_stud};
+use inspection::{Origin, Question, Required, Seen};
+use lumber::SawnSize;
+use measure::Length;
+use standards::irc_2021::r602_3_5::StudRow;
+use standards::irc_2021::r602_6::StudIn;
+
+use super::StudSpacingCase;
+use crate::walk::answer::Answer;
+use crate::walk::asked::asked_by;
+use crate::walk::reading::{Field, Inputs, could_not_be_seen, short, typed};
+use crate::walk::words;
+
+const DOUBLE_COUNT: Field = Field::new("doubles", "Studs in the pack", 1.0, 12.0);
+const DOUBLE: Field = Field::new("doubles", "Place of the double", 0.0, 2400.0);
+const FOUND: Field = Field::new("studs_found", "Place of the stud", 0.0, 2400.0);
+const OUT_BY: Field = Field::new("studs_found", "Bow or notch", 0.0, 12.0);
+const BOW_LIMIT: Field = Field::new("bow_limit", "Most that a stud may be bowed", 1.0 / 64.0, 6.0);
+
+/// `64: 1 of 2`: found and asked.
+pub(super) fn doubles(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) {
+    let by = asked_by(&case.drawing, &case.drawing_revision);
+    for (index, text) in inputs.list(&case.doubles, DOUBLE.id).iter().enumerate() {
+        let which = Some(index + 1);
+        let parts = text.rsplit_once(':').and_then(|(at, count)| Some((at, count.split_once(" of ")?)));
+        let Some((at, (found, required))) = parts else {
+            let problem = "a double is written by its place, found and asked, like 64: 1 of 2.";
+            inputs.refuse_one(DOUBLE.id, which, problem);
+            continue;
+        };
+        let place = inputs.read_one(at, &DOUBLE, which);
+        let found = if could_not_be_seen(found) {
+            Some(Seen::CouldNotBeSeen)
+        } else {
+            inputs.count_one(found, &DOUBLE_COUNT, which).map(|found| Seen::Observed(found as u8))
+        };
+        let required = inputs.count_one(required, &DOUBLE_COUNT, which).map(|count| count as u8);
+        if let (Some(place), Some(found), Some(required)) = (place, found, required) {
+            let asked = StudAsked::Plies { required: Required::new(required, by.clone()), found };
+            let at = format!("at {}", words::length(place));
+            answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question);
+        }
+    }
+}
+
+const fn no_question(_: Question) -> &'static str {
+    "doubles"
+}
+
+/// `33: bowed 3/8`, `33: notched 1`: what is wrong with one stud.
+pub(super) fn single(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase, row: &StudRow) {
+    let limit = inputs.length(&case.bow_limit, &BOW_LIMIT);
+    for (index, text) in inputs.list(&case.studs_found, FOUND.id).iter().enumerate() {
+        let which = Some(index + 1);
+        let Some((at, bowed, out_by)) = parts(text) else {
+            let taken = "a stud is written by its place and what is wrong, like 33: bowed 3/8 or 33: notched 1.";
+            inputs.refuse_one(FOUND.id, which, &format!("“{}” was given; {taken}", short(text)));
+            continue;
+        };
+        let place = inputs.read_one(at, &FOUND, which);
+        let out_by = if could_not_be_seen(out_by) {
+            Some(Seen::CouldNotBeSeen)
+        } else {
+            inputs.read_one(out_by, &OUT_BY, which).map(Seen::Observed)
+        };
+        let (Some(place), Some(out_by)) = (place, out_by) else { continue };
+        let at = format!("at {}", words::length(place));
+        let asked = if bowed { straight(inputs, case, limit, out_by) } else { notched(inputs, row, out_by) };
+        match asked {
+            Some(asked) => answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question),
+            None => answer.not_seen(inspection::Subject::NotchDepth, Some(&at)),
+        }
+    }
+}
+
+fn parts(text: &str) -> Option<(&str, bool, &str)> {
+    let (at, rest) = text.rsplit_once(':')?;
+    let (what, out_by) = rest.trim().split_once(' ')?;
+    match what {
+        "bowed" => Some((at, true, out_by.trim())),
+        "notched" => Some((at, false, out_by.trim())),
+        _ => None,
+    }
+}
+
+/// No code prints how straight a stud must be. Where nothing was typed, the strictest list for a wall stands in.
+fn straight(
+    inputs: &mut Inputs,
+    case: &StudSpacingCase,
+    limit: Option<Length>,
+    found: Seen<Length>,
+) -> Option<StudAsked> {
+    let of_a_wall = FLATNESS.iter().filter(|list| list.source.place.contains("wall"));
+    let strictest = of_a_wall.reduce(|one, other| if other.amount < one.amount { other } else { one })?;
+    if typed(&case.bow_limit).is_none() && !inputs.assumed.iter().any(|one| one.input.as_deref() == Some(BOW_LIMIT.id))
+    {
+        let says = format!(
+            "{}: {} (the strictest list for a wall; no code prints one).",
+            BOW_LIMIT.label,
+            words::length(strictest.amount)
+        );
+        inputs.assume(BOW_LIMIT.id, says);
+    }
+    let limit = match limit {
+        Some(limit) => Required::new(limit, Origin::Typed),
+        None => Required::new(strictest.amount, strictest.source),
+    };
+    Some(StudAsked::Straight { limit, found })
+}
+
+/// In an exterior or bearing wall: the stricter of the two. None where it could not be measured.
+fn notched(inputs: &mut Inputs, row: &StudRow, depth: Seen<Length>) -> Option<StudAsked> {
+    const SAYS: &str = "Notched studs: judged as in an exterior or bearing wall (the stricter of the two).";
+    if !inputs.assumed.iter().any(|one| one.says == SAYS) {
+        inputs.assume(FOUND.id, SAYS);
+    }
+    let width = SawnSize::from_text(row.size).map(SawnSize::depth).ok()?;
+    let cut = StudCut::Notch { depth: depth.observed()? };
+    let stud_in = StudIn::ExteriorOrBearing;
+    Some(StudAsked::Cut(CutStud { width, stud_in, doubled: Doubled::Single, cut }))
+}
