@@ -1,5 +1,7 @@
 //! The parts of a screen, as plain data.
 
+use std::sync::Arc;
+
 use crate::scene::Scene;
 
 /// The stable name of an input, the same as in the headless command: `opening_width`.
@@ -117,6 +119,14 @@ pub enum Group {
     Limits,
     /// What was found on site.
     AsBuilt,
+    /// What was found on a walk, with tape, meter or eye.
+    Found,
+    /// What the drawing asks for there.
+    Required,
+    /// What is known of the wall around it.
+    Around,
+    /// The head of a walk's record.
+    Record,
 }
 
 /// A share of capacity as a labelled bar with its mark at 100 %.
@@ -228,7 +238,7 @@ pub struct HeaderScreen {
     /// The opening drawn to scale.
     pub picture: Scene,
     /// The inputs, in order.
-    pub fields: Vec<Field>,
+    pub fields: Arc<Vec<Field>>,
     /// Questions still to be answered, each with the field that answers it.
     pub questions: Vec<(FieldId, String)>,
     /// The checks of the chosen size, governing first.

@@ -107,6 +107,17 @@ pub enum Mark {
         /// Turned a quarter to the left, to run up a stud.
         upright: bool,
     },
+    /// An unseen place that a tap finds.
+    Pick {
+        /// One corner, inches.
+        from: (f64, f64),
+        /// The opposite corner, inches.
+        to: (f64, f64),
+        /// What the tap does, as an act is written.
+        act: String,
+        /// The same in words, for those who cannot see the drawing.
+        label: String,
+    },
 }
 
 pub use crate::model::FieldId;

@@ -105,7 +105,10 @@ fn corners(scene: &Scene) -> Vec<(f64, f64)> {
         .marks
         .iter()
         .flat_map(|mark| match mark {
-            Mark::Line { from, to, .. } | Mark::Dimension { from, to, .. } | Mark::Arrow { from, to, .. } => {
+            Mark::Line { from, to, .. }
+            | Mark::Dimension { from, to, .. }
+            | Mark::Arrow { from, to, .. }
+            | Mark::Pick { from, to, .. } => {
                 vec![*from, *to]
             }
             Mark::Shape { points, .. } => points.clone(),

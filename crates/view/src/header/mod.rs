@@ -8,6 +8,8 @@ mod panels;
 mod picture;
 mod section;
 
+use std::sync::Arc;
+
 use framing::words;
 use framing::{HeaderCase, HeaderOutcome, derive_header};
 use members::header::{HeaderAnswer, HeaderInput};
@@ -20,7 +22,7 @@ const PICTURED: FieldId = "carries";
 
 /// Whether the options of an input have pictures.
 #[must_use]
-pub fn is_pictured(field: FieldId) -> bool {
+fn is_pictured(field: FieldId) -> bool {
     field == PICTURED
 }
 
@@ -37,7 +39,7 @@ pub fn option_picture(field: FieldId, value: &str, words: &str) -> Option<Scene>
 #[must_use]
 pub fn screen(case: &HeaderCase, site: &HeaderCase, last_good: Option<&HeaderScreen>) -> HeaderScreen {
     let outcome = derive_header(case, site);
-    let fields = fields::fields(&outcome.reading);
+    let fields = Arc::new(fields::fields(&outcome.reading));
     match &outcome.answered {
         Some((input, answer)) => HeaderScreen { fields, ..answered(&outcome, input, answer) },
         None => {
@@ -52,7 +54,7 @@ fn answered(outcome: &HeaderOutcome, input: &HeaderInput, found: &HeaderAnswer) 
         answer: answer::answer(found),
         current: true,
         picture: picture::picture(input, found),
-        fields: Vec::new(),
+        fields: Arc::default(),
         questions: words::questions(&outcome.reading, input, found),
         bars: answer::bars(found),
         panels: panels::panels(input, found),
@@ -98,7 +100,7 @@ fn nothing_yet() -> HeaderScreen {
         },
         current: false,
         picture: picture::empty(),
-        fields: Vec::new(),
+        fields: Arc::default(),
         questions: Vec::new(),
         bars: Vec::new(),
         panels: Vec::new(),

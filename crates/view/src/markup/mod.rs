@@ -17,6 +17,9 @@ mod panels;
 mod saved;
 mod share;
 mod to_do;
+mod walk_checks;
+mod walk_findings;
+mod walk_readings;
 mod working;
 
 pub use act::Act;
@@ -33,6 +36,9 @@ pub use panels::panels;
 pub use saved::{SavedRow, saved};
 pub use share::share;
 pub use to_do::to_do;
+pub use walk_checks::walk_checks;
+pub use walk_findings::{walk_facts, walk_findings, walk_questions, walk_remedies};
+pub use walk_readings::walk_readings;
 pub use working::working;
 
 use crate::model::State;

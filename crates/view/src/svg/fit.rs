@@ -19,6 +19,8 @@ fn rightmost(mark: &Mark) -> f64 {
         }
         Mark::Shape { points, .. } => points.iter().map(|point| point.0).fold(f64::MIN, f64::max),
         Mark::Label { at, .. } => at.0,
+        // Nothing is drawn there.
+        Mark::Pick { .. } => f64::MIN,
     }
 }
 

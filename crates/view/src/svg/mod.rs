@@ -65,7 +65,7 @@ fn layer(mark: &Mark, hand: &str) -> u8 {
         Mark::Dimension { field, .. } if *field == Some(hand) => 3,
         Mark::Label { .. } => 2,
         Mark::Dimension { .. } | Mark::Arrow { .. } => 1,
-        Mark::Shape { .. } | Mark::Line { .. } => 0,
+        Mark::Shape { .. } | Mark::Line { .. } | Mark::Pick { .. } => 0,
     }
 }
 
@@ -93,6 +93,7 @@ fn mark(mark: &Mark, fit: Fit, hand: &str) -> Markup {
         }
         Mark::Arrow { from, to, figure, ink } => arrow::arrow(fit.at(*from), fit.at(*to), figure, *ink),
         Mark::Label { at, text, upright } => label::label(fit.at(*at), text, *upright),
+        Mark::Pick { .. } => html! {},
     }
 }
 
@@ -116,5 +117,21 @@ mod tests {
         let heavy = drawn.find("in-hand").unwrap_or_default();
         assert!(heavy > drawn.find("class=\"dimension\"").unwrap_or(usize::MAX), "{drawn}");
         assert!(drawn.contains("data-act=\"bring opening_width\"") && drawn.contains("&lt;10"), "{drawn}");
+    }
+
+    #[test]
+    fn an_unseen_place_says_what_a_tap_does_and_draws_nothing() {
+        let pick = |act: &str| Mark::Pick {
+            from: (10.0, 10.0),
+            to: (0.0, 0.0),
+            act: act.to_owned(),
+            label: "Pull 2, \"33\"".to_owned(),
+        };
+        let marks = vec![pick("reading pulls 1")];
+        let scene = Scene { left: 0.0, top: 0.0, width: 10.0, height: 10.0, marks, alt: String::new() };
+        let drawn = picture(&scene, (124.0, 124.0), "").into_string();
+        assert!(drawn.contains("data-act=\"reading pulls 1\"") && drawn.contains("width=\"100\""), "{drawn}");
+        assert!(drawn.contains("<title>Pull 2, &quot;33&quot;</title>"), "{drawn}");
+        assert!(!super::vignette(&scene).into_string().contains("data-act"), "a vignette is not tapped");
     }
 }

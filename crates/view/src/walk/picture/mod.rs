@@ -1,0 +1,50 @@
+//! What was measured, drawn to scale. A kind has a file or two; `pen` holds what they have in common.
+
+mod bolts;
+mod cut;
+mod hold_down;
+mod moisture;
+mod nails;
+mod pen;
+mod plane;
+mod row;
+mod strip;
+mod values;
+
+use framing::walk::WalkReply;
+
+use super::kind::Kind;
+use super::typed::{InHand, Typed};
+use crate::scene::Scene;
+use values::Values;
+
+/// The picture of a look that was judged.
+pub(super) fn picture(kind: Kind, typed: &Typed, hand: InHand, reply: &WalkReply) -> Scene {
+    let values = Values { typed, reply };
+    match kind {
+        Kind::StudSpacing => row::picture(typed, hand),
+        Kind::Nailing => nails::picture(values),
+        Kind::HoldDownPoint if is_hold_down(values) => hold_down::picture(values),
+        Kind::HoldDownPoint => bolts::picture(values, hand),
+        Kind::NotchFound => cut::picture(values),
+        Kind::Flatness => plane::picture(values, hand),
+        Kind::Moisture => moisture::picture(values),
+    }
+}
+
+/// What was said, or what the core took it for.
+fn is_hold_down(values: Values<'_>) -> bool {
+    matches!(values.text("looking_at"), "hold_down" | "a hold-down")
+}
+
+/// A sheet with nothing drawn on it.
+pub(super) fn empty() -> Scene {
+    Scene {
+        left: 0.0,
+        top: 0.0,
+        width: 100.0,
+        height: 40.0,
+        marks: Vec::new(),
+        alt: "Nothing is drawn yet.".to_owned(),
+    }
+}
