@@ -10,9 +10,9 @@ use crate::place::Place;
 use crate::route::Route;
 use crate::sheets::{SaveSheet, SavedSheet, WorkingSheet};
 use crate::site::Site;
-use crate::storage::{Found, hear_other_windows};
+use crate::storage::{Found, Kept, hear_other_windows};
 use crate::theme::Look;
-use crate::worker::Worker;
+use crate::worker::{Work, Worker};
 
 /// The whole.
 #[component]
@@ -22,9 +22,13 @@ pub fn App(
 ) -> impl IntoView {
     Look::provide();
     let desk = Desk::provide(&found);
-    let route = Route::provide();
-    Worker::provide(desk);
-    hear_other_windows(desk);
+    let keeper = desk.keeper;
+    let put_away = Callback::new(move |()| keeper.keep_now(desk));
+    let is_put_away = Signal::derive(move || keeper.state.with(|state| *state == Kept::Safe));
+    let work = Work { is_put_away, put_away };
+    Worker::provide(work);
+    let route = Route::provide(work);
+    hear_other_windows(Callback::new(move |()| keeper.read_again(desk)), put_away);
     let place = Memo::new(move |_| route.spot().place);
     view! {
         <div class="field-book">
@@ -40,7 +44,7 @@ pub fn App(
                     other => view! { <NotHere place=other /> }.into_any(),
                 }}
             </main>
-            <PlaceBar />
+            <PlaceBar here=place.into() go=Callback::new(move |place| route.go(place)) />
             <WorkingSheet />
             <SaveSheet />
             <SavedSheet />

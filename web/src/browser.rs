@@ -40,6 +40,29 @@ pub fn replace_hash(hash: &str) {
     }
 }
 
+/// Shows the top of the place, once what changes now is laid.
+pub fn to_top() {
+    after(0, || {
+        if let Some(page) = document().and_then(|page| page.get_element_by_id("page")) {
+            page.set_scroll_top(0);
+        }
+    });
+}
+
+/// Goes to another page of the app, by its address relative to where the app stands.
+pub fn go(address: &str) {
+    if let Some(window) = window() {
+        let _ = window.location().assign(address);
+    }
+}
+
+/// Opens the phone's own way of printing.
+pub fn print() {
+    if let Some(window) = window() {
+        let _ = window.print();
+    }
+}
+
 /// Loads the page anew.
 pub fn reload() {
     if let Some(window) = window() {

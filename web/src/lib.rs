@@ -7,6 +7,7 @@
 //! are the places; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
 //! rather than filled in.
 
+mod answer_strip;
 mod app;
 mod bars;
 mod block;
@@ -15,6 +16,7 @@ mod browser;
 mod desk;
 mod fields;
 mod figure;
+mod inspection;
 mod laid;
 mod local_time;
 mod members;
@@ -38,6 +40,17 @@ pub fn start() {
         let found = storage::at_start().await;
         viewport::follow();
         mount_to_body(move || view! { <app::App found=found /> });
+    });
+}
+
+/// Opens what was kept, then shows the page of Inspection.
+pub fn start_inspection() {
+    broken::catch();
+    wasm_bindgen_futures::spawn_local(async {
+        theme::apply(theme::chosen());
+        let found = inspection::at_start().await;
+        viewport::follow();
+        mount_to_body(move || view! { <inspection::App found=found /> });
     });
 }
 

@@ -47,6 +47,19 @@ impl Place {
         }
     }
 
+    /// The page that it is on, relative to where the app stands.
+    pub const fn page(self) -> &'static str {
+        match self {
+            Self::Inspection => "inspection/",
+            Self::Site | Self::Members | Self::Bracing | Self::Layout | Self::Takeoff => "./",
+        }
+    }
+
+    /// Its full address: `./#/members`.
+    pub fn full_address(self) -> String {
+        format!("{}#/{}", self.page(), self.address())
+    }
+
     /// The place of that address.
     pub fn at(address: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|place| place.address() == address)

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::browser;
 use crate::place::Place;
 use crate::storage::settings;
+use crate::worker::{Work, once_put_away};
 
 /// What can slide up over a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,18 +59,23 @@ impl Spot {
 #[derive(Clone, Copy)]
 pub struct Route {
     spot: RwSignal<Spot>,
+    work: Work,
 }
 
 impl Route {
-    /// Follows the address from now on.
-    pub fn provide() -> Self {
+    /// Follows the address from now on. A place on another page is gone to when the work is put away.
+    pub fn provide(work: Work) -> Self {
         let spot = RwSignal::new(Spot::read(&browser::hash()));
         browser::on_window("hashchange", move |_| {
             let now = Spot::read(&browser::hash());
-            settings::keep_last_place(now.place);
-            spot.set(now);
+            if now.place.page() == Place::default().page() {
+                settings::keep_last_place(now.place);
+                spot.set(now);
+            } else {
+                leave_for(now.place, work);
+            }
         });
-        let route = Self { spot };
+        let route = Self { spot, work };
         provide_context(route);
         route
     }
@@ -96,6 +102,16 @@ impl Route {
 
     /// Goes to a place.
     pub fn go(self, place: Place) {
-        browser::set_hash(&Spot { place, sheet: None }.address());
+        if place.page() == Place::default().page() {
+            browser::set_hash(&Spot { place, sheet: None }.address());
+        } else {
+            leave_for(place, self.work);
+        }
     }
+}
+
+/// Goes to a place on another page, when the work is put away.
+pub fn leave_for(place: Place, work: Work) {
+    settings::keep_last_place(place);
+    once_put_away(work, move || browser::go(&place.full_address()));
 }

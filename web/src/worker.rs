@@ -10,8 +10,6 @@ use web_sys::{
 };
 
 use crate::browser;
-use crate::desk::Desk;
-use crate::storage::Kept;
 
 /// What the worker is told when its version is taken up.
 const TAKE_OVER: &str = "take-over";
@@ -20,8 +18,17 @@ const LOOKS: u32 = 40;
 const BETWEEN_LOOKS: i32 = 50;
 
 thread_local! {
-    /// The sign that a new version waits, and the desk whose typing is put away before the page is left.
-    static PAGE: std::cell::Cell<Option<(RwSignal<bool>, Desk)>> = const { std::cell::Cell::new(None) };
+    /// The sign that a new version waits, and the work that is put away before the page is left.
+    static PAGE: std::cell::Cell<Option<(RwSignal<bool>, Work)>> = const { std::cell::Cell::new(None) };
+}
+
+/// What is being typed, to be put away before the page is left.
+#[derive(Clone, Copy)]
+pub struct Work {
+    /// Whether it is put away.
+    pub is_put_away: Signal<bool>,
+    /// Puts it away.
+    pub put_away: Callback<()>,
 }
 
 /// Whether a new version waits: given to every component as a context.
@@ -29,6 +36,7 @@ thread_local! {
 pub struct Worker {
     waits: RwSignal<bool>,
     put_off: RwSignal<bool>,
+    work: Work,
 }
 
 /// Missing in old browsers, in some private windows and outside secure pages.
@@ -39,9 +47,9 @@ fn container() -> Option<ServiceWorkerContainer> {
 
 impl Worker {
     /// Gives the worker's sign to every component.
-    pub fn provide(desk: Desk) {
-        let worker = Self { waits: RwSignal::new(false), put_off: RwSignal::new(false) };
-        PAGE.set(Some((worker.waits, desk)));
+    pub fn provide(work: Work) {
+        let worker = Self { waits: RwSignal::new(false), put_off: RwSignal::new(false), work };
+        PAGE.set(Some((worker.waits, work)));
         provide_context(worker);
     }
 
@@ -56,8 +64,8 @@ impl Worker {
     }
 
     /// Puts the typing away, then lets the new version take over; the page is loaded anew when it has.
-    pub fn take_up(self, desk: Desk) {
-        once_put_away(desk, LOOKS, || {
+    pub fn take_up(self) {
+        once_put_away(self.work, || {
             spawn_local(async {
                 if let Some(waiting) = registration().await.and_then(|registration| registration.waiting()) {
                     let _ = waiting.post_message(&JsValue::from_str(TAKE_OVER));
@@ -68,13 +76,16 @@ impl Worker {
 }
 
 /// Goes on when the typing is put away. A phone that does not answer holds nothing up for ever.
-fn once_put_away(desk: Desk, looks: u32, go_on: impl FnOnce() + 'static) {
-    let put_away = desk.keeper.state.with_untracked(|state| *state == Kept::Safe);
-    if put_away || looks == 0 {
+pub fn once_put_away(work: Work, go_on: impl FnOnce() + 'static) {
+    look_again(work, LOOKS, go_on);
+}
+
+fn look_again(work: Work, looks: u32, go_on: impl FnOnce() + 'static) {
+    if work.is_put_away.get_untracked() || looks == 0 {
         go_on();
     } else {
-        desk.keeper.keep_now(desk);
-        browser::after(BETWEEN_LOOKS, move || once_put_away(desk, looks - 1, go_on));
+        work.put_away.run(());
+        browser::after(BETWEEN_LOOKS, move || look_again(work, looks - 1, go_on));
     }
 }
 
@@ -148,7 +159,7 @@ fn reload_on_change(container: &ServiceWorkerContainer) {
     let mut greeted = container.controller().is_some();
     browser::listen(container, "controllerchange", move |_| {
         match PAGE.get() {
-            Some((_, desk)) if greeted => once_put_away(desk, LOOKS, browser::reload),
+            Some((_, work)) if greeted => once_put_away(work, browser::reload),
             _ => (),
         }
         greeted = true;

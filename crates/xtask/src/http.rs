@@ -83,6 +83,9 @@ impl Answer {
     }
 }
 
+/// The file that answers for its folder.
+const PAGE: &str = "index.html";
+
 /// No other site may frame the app, guess a type, learn an address or share a browsing group.
 const ALWAYS_SENT: [(&str, &str); 5] = [
     ("Content-Security-Policy", "frame-ancestors 'none'"),
@@ -94,7 +97,8 @@ const ALWAYS_SENT: [(&str, &str); 5] = [
 
 /// The answer of the folder `site` to `request`.
 ///
-/// A path without an extension is a place inside the app and gets the page; a missing file is a missing file.
+/// A path without an extension is a place inside the app and gets the page of its folder, or the first page; a missing
+/// file is a missing file.
 pub fn answer(site: &Path, request: &Request) -> Answer {
     if request.method != "GET" && request.method != "HEAD" {
         return Answer::plain("405 Method Not Allowed");
@@ -102,8 +106,11 @@ pub fn answer(site: &Path, request: &Request) -> Answer {
     let Some(inside) = safe_path(&request.path) else {
         return Answer::plain("400 Bad Request");
     };
-    let is_file = inside.extension().is_some();
-    let inside = if is_file { inside } else { PathBuf::from("index.html") };
+    let inside = match inside.extension() {
+        Some(_) => inside,
+        None if site.join(&inside).join(PAGE).is_file() => inside.join(PAGE),
+        None => PathBuf::from(PAGE),
+    };
     match best_copy(&site.join(&inside), request) {
         Some((body, encoding)) => file_answer(&inside, body, encoding, request),
         None => Answer::plain("404 Not Found"),

@@ -16,6 +16,7 @@ mod pins;
 mod place;
 mod policy;
 mod precache;
+mod second_page;
 mod server;
 mod setup;
 mod site;

@@ -4,6 +4,7 @@ use crate::compress;
 use crate::outcome::{Failure, Outcome};
 use crate::place::{self, Place};
 use crate::policy;
+use crate::second_page;
 use crate::setup;
 use crate::site;
 use crate::step::step;
@@ -24,8 +25,9 @@ pub fn write_to(place: &Place, base: &str, folder: &Path) -> Outcome {
     setup::builders(place)?;
     step("release build", "3 minutes the first time, half a minute after", || site::trunk(place, base, folder))?;
     step("compress", "20 s", || compress_all(folder))?;
-    let html = place::text(&folder.join("index.html"))?;
-    place::write(&folder.join("HEADERS.md"), notes(base, &html))
+    // One policy for all pages: it names the inline code of each.
+    let pages = place::text(&folder.join("index.html"))? + &place::text(&folder.join(second_page::PAGE))?;
+    place::write(&folder.join("HEADERS.md"), notes(base, &pages))
 }
 
 fn compress_all(folder: &Path) -> Outcome {

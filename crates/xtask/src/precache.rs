@@ -3,6 +3,7 @@
 use crate::outcome::{Failure, Outcome};
 use crate::place::{self, Place};
 use crate::policy;
+use crate::second_page;
 use crate::site;
 use sha2::{Digest as _, Sha256};
 use std::fs;
@@ -22,7 +23,11 @@ fn finish(folder: &Path) -> Outcome {
     let index = folder.join("index.html");
     let html = place::text(&index)?;
     expect_preloads(&html)?;
-    place::write(&index, policy::seal(&html)?)?;
+    second_page::write(folder, &html)?;
+    for page in [index, folder.join(second_page::PAGE)] {
+        let html = place::text(&page)?;
+        place::write(&page, policy::seal(&html)?)?;
+    }
     let template_path = folder.join(TEMPLATE);
     let template = place::text(&template_path)?;
     fs::remove_file(&template_path).map_err(|e| Failure::file("remove", &template_path, &e))?;
@@ -41,7 +46,7 @@ fn expect_preloads(html: &str) -> Outcome {
 /// A file that the worker keeps: its address and its digest.
 #[derive(Debug, PartialEq, Eq)]
 pub struct KeptFile {
-    /// Relative to the worker; the page itself is `./`, which every host answers without a redirect.
+    /// Relative to the worker; a page is its folder (`./`), which every host answers without a redirect.
     pub address: String,
     /// As the `integrity` of a request writes it.
     pub integrity: String,
@@ -56,7 +61,11 @@ pub fn kept_files(folder: &Path) -> Outcome<Vec<KeptFile>> {
             continue;
         }
         let integrity = policy::digest(&place::bytes(&path)?);
-        let address = if address == "index.html" { "./".to_owned() } else { address };
+        let address = match address.as_str() {
+            "index.html" => "./".to_owned(),
+            second_page::PAGE => second_page::ADDRESS.to_owned(),
+            _ => address,
+        };
         kept.push(KeptFile { address, integrity });
     }
     kept.sort_by(|a, b| a.address.cmp(&b.address));
@@ -115,11 +124,11 @@ mod tests {
     #[test]
     fn the_page_is_kept_under_its_folder_and_the_worker_is_not_kept() {
         let folder = std::env::temp_dir().join(format!("galeframe-precache-{}", std::process::id()));
-        for name in ["index.html", "sw.js", "a.js", "a.js.br", "icons/b.svg"] {
+        for name in ["index.html", "sw.js", "a.js", "a.js.br", "icons/b.svg", "inspection/index.html"] {
             place::write(&folder.join(name), name).unwrap();
         }
         let kept: Vec<String> = kept_files(&folder).unwrap().into_iter().map(|f| f.address).collect();
         fs::remove_dir_all(&folder).unwrap();
-        assert_eq!(kept, ["./", "a.js", "icons/b.svg"]);
+        assert_eq!(kept, ["./", "a.js", "icons/b.svg", "inspection/"]);
     }
 }

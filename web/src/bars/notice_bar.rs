@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::desk::Desk;
+use super::notices::Notices;
 
 /// The latest notice.
 #[component]
 pub fn NoticeBar() -> impl IntoView {
-    let notices = expect_context::<Desk>().notices;
+    let notices = expect_context::<Notices>();
     view! {
         <div role="status">
             {move || {

@@ -4,23 +4,26 @@ use leptos::prelude::*;
 
 use super::place_drawing::PlaceDrawing;
 use crate::place::Place;
-use crate::route::{Route, Spot};
 
 /// The bar at the bottom.
 #[component]
-pub fn PlaceBar() -> impl IntoView {
-    let route = expect_context::<Route>();
+pub fn PlaceBar(
+    /// Where one is.
+    here: Signal<Place>,
+    /// Goes to a place.
+    go: Callback<Place>,
+) -> impl IntoView {
     let link = move |place: Place| {
-        let here = move || route.spot().place == place;
+        let here = move || here.get() == place;
         view! {
             <a
                 class="place"
                 class:here=here
-                href=Spot { place, sheet: None }.address()
+                href=place.full_address()
                 aria-current=move || here().then_some("page")
                 on:click=move |event| {
                     event.prevent_default();
-                    route.go(place);
+                    go.run(place);
                 }
             >
                 <PlaceDrawing place />

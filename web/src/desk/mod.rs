@@ -1,8 +1,7 @@
 //! The desk: what was typed, and the one memo over it. Everything on the screen follows from here.
 
 mod case_fields;
-mod notices;
-mod pad;
+mod header_pad;
 mod saved_checks;
 mod settled;
 mod undo;
@@ -13,10 +12,10 @@ use leptos::prelude::*;
 use view::model::{FieldId, Group, HeaderScreen};
 
 pub use case_fields::field_id;
-pub use notices::Notices;
-pub use pad::Pad;
+pub use header_pad::{HEADER_GROUPS, header_pad};
 pub use settled::Settled;
 
+use crate::bars::Notices;
 use crate::storage::{Found, Keeper};
 use case_fields::{from_fields, to_fields};
 use undo::Snapshot;
@@ -71,6 +70,7 @@ impl Desk {
         };
         desk.tell_what_was_found(found);
         provide_context(desk);
+        provide_context(desk.notices);
         desk
     }
 

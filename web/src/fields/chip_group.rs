@@ -4,8 +4,8 @@ use leptos::prelude::*;
 use view::markup;
 use view::model::{Group, Origin};
 
+use super::pad::Pad;
 use crate::block::{Block, doing};
-use crate::desk::{Pad, field_id};
 
 /// How much of a group is wrong or assumed.
 fn summary(pad: Pad, group: Group) -> String {
@@ -42,12 +42,7 @@ pub fn ChipGroup(
         let hand = pad.hand.get();
         pad.look_at_all(|fields| markup::chips(fields.filter(|field| field.group == group), hand).into_string())
     });
-    let bring = move |field: &str| {
-        if let Some(field) = field_id(field) {
-            pad.bring.run(field);
-        }
-    };
-    let block = view! { <Block markup=chips act=doing(bring, |_| {}) /> };
+    let block = view! { <Block markup=chips act=doing(move |field| pad.bring_named(field), |_| {}) /> };
     if !folded {
         return view! { <section class="group"><h2>{heading}</h2>{block}</section> }.into_any();
     }

@@ -6,7 +6,7 @@ use view::model::{Entry, FieldId};
 use super::echo::Echo;
 use super::next_key::NextKey;
 use super::option_card::OptionCard;
-use crate::desk::Pad;
+use super::pad::Pad;
 
 /// The entry of a choice.
 #[component]
@@ -24,7 +24,7 @@ pub fn ChoiceEntry(
             _ => &[],
         })
     });
-    let pictured = view::header::is_pictured(id);
+    let pictured = options.iter().any(|(value, words)| (pad.pictures)(id, value, words).is_some());
     let shown = pad.follow(id, |field| field.shown.clone());
     let typed = Memo::new(move |_| pad.typed.run(id));
     view! {

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use view::markup;
 use view::model::FieldId;
 
-use crate::desk::Pad;
+use super::pad::Pad;
 
 /// One line under the input in hand.
 #[component]

@@ -6,8 +6,8 @@ use view::model::{Entry, Origin};
 use super::choice_entry::ChoiceEntry;
 use super::length_entry::LengthEntry;
 use super::number_entry::NumberEntry;
+use super::pad::Pad;
 use super::text_entry::TextEntry;
-use crate::desk::Pad;
 
 /// How the input in hand is filled; the options of a choice may change without a new input.
 #[derive(Clone, Copy, PartialEq, Eq)]

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use view::model::FieldId;
 
 use super::next_key::NextKey;
+use super::pad::Pad;
 use super::sixteenths::PER_INCH;
-use crate::desk::Pad;
 
 const SIGNS: [(&str, &str); 5] =
     [("'", "Feet mark"), ("\"", "Inch mark"), ("-", "Dash"), ("/", "Stroke"), (" ", "Space")];

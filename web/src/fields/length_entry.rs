@@ -8,10 +8,10 @@ use view::model::{Entry, FieldId};
 use super::echo::Echo;
 use super::keys::Keys;
 use super::next_key::NextKey;
+use super::pad::Pad;
 use super::sixteenths;
 use super::tape::Tape;
 use super::typed_text::TypedText;
-use crate::desk::Pad;
 
 /// Steps of the keys below the tape, in sixteenths of an inch, with their words.
 const STEPS: [(i32, &str, &str); 4] = [

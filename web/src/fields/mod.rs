@@ -10,6 +10,7 @@ mod length_entry;
 mod next_key;
 mod number_entry;
 mod option_card;
+mod pad;
 mod sixteenths;
 mod tape;
 mod tape_drag;
@@ -17,4 +18,5 @@ mod text_entry;
 mod typed_text;
 
 pub use hand::Hand;
-pub use inputs::Inputs;
+pub use inputs::{Groups, Inputs};
+pub use pad::Pad;

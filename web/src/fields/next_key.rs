@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::desk::Pad;
+use super::pad::Pad;
 
 /// The key at the lower right of the input in hand, always in the same place.
 #[component]
@@ -10,7 +10,7 @@ pub fn NextKey(
     /// The inputs.
     pad: Pad,
 ) -> impl IntoView {
-    let label = Signal::derive(move || pad.next().map(|(_, label)| format!("Next: {label}")).unwrap_or_default());
+    let label = Signal::derive(move || pad.next_in_words().map(|words| format!("Next: {words}")).unwrap_or_default());
     view! {
         <button type="button" class="key next" aria-label=label on:click=move |_| pad.go_on()>
             <span aria-hidden="true">"Next"</span>

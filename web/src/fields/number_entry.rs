@@ -6,8 +6,8 @@ use view::model::{Entry, FieldId};
 
 use super::echo::Echo;
 use super::next_key::NextKey;
+use super::pad::Pad;
 use super::typed_text::TypedText;
-use crate::desk::Pad;
 
 /// Steps of the keys; in the hundreds and thousands they are larger.
 const STEPS: [f64; 4] = [-5.0, -1.0, 1.0, 5.0];

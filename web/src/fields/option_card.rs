@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use view::model::FieldId;
 
-use crate::desk::Pad;
+use super::pad::Pad;
 
 /// A card with a small picture and its words. The one that is only assumed is marked, not chosen: a tap states it.
 #[component]
@@ -23,7 +23,7 @@ pub fn OptionCard(
 ) -> impl IntoView {
     let chosen = Signal::derive(move || typed.with(|typed| typed.as_deref() == Some(value)));
     let assumed = Signal::derive(move || typed.with(Option::is_none) && shown.with(|shown| shown == words));
-    let picture = view::header::option_picture(id, value, words).map(|scene| view::svg::vignette(&scene).into_string());
+    let picture = (pad.pictures)(id, value, words).map(|scene| view::svg::vignette(&scene).into_string());
     view! {
         <label class="option" class:assumed=assumed>
             <input

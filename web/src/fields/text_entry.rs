@@ -6,8 +6,8 @@ use view::model::FieldId;
 
 use super::echo::Echo;
 use super::next_key::NextKey;
+use super::pad::Pad;
 use super::typed_text::TypedText;
-use crate::desk::Pad;
 
 /// The entry of a name.
 #[component]

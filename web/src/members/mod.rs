@@ -1,6 +1,5 @@
 //! Members: the header over the opening.
 
-mod answer_strip;
 mod keys_row;
 mod page;
 

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 use view::markup;
 use view::model::{FieldId, HeaderScreen};
 
-use super::answer_strip::AnswerStrip;
 use super::keys_row::KeysRow;
+use crate::answer_strip::AnswerStrip;
 use crate::block::{Block, doing};
 use crate::browser;
-use crate::desk::{Desk, Pad, field_id};
-use crate::fields::{Hand, Inputs};
+use crate::desk::{Desk, HEADER_GROUPS, field_id, header_pad};
+use crate::fields::{Hand, Inputs, Pad};
 use crate::laid::Laid;
 use crate::picture::Picture;
 
@@ -18,20 +18,14 @@ const SIZE: FieldId = "size";
 
 /// Brings an input to hand and the hand into view.
 fn bring_into_view(desk: Desk, field: FieldId) {
-    let page = |id| browser::document().and_then(|page| page.get_element_by_id(id));
     if field == SIZE {
-        if let Some(sizes) = page("sizes") {
+        if let Some(sizes) = browser::document().and_then(|page| page.get_element_by_id("sizes")) {
             sizes.scroll_into_view();
         }
         return;
     }
     desk.bring(field);
-    // Now it would lay the page out once more than needed.
-    browser::after(0, move || {
-        if let Some(page) = page("page") {
-            page.set_scroll_top(0);
-        }
-    });
+    browser::to_top();
 }
 
 /// One family of sizes; none where there are fewer.
@@ -61,16 +55,17 @@ pub fn Members() -> impl IntoView {
     let desk = expect_context::<Desk>();
     let bring = Callback::new(move |field| bring_into_view(desk, field));
     let pad = Pad {
-        screen: desk.screen,
-        belongs: |_| true,
-        hand: desk.hand.into(),
-        typing: RwSignal::new(false),
-        bring,
-        typed: Callback::new(move |field| desk.typed(field)),
-        write: Callback::new(move |(field, text)| desk.write(field, text)),
-        asks: true,
+        asked: Signal::derive(move || desk.screen.with(|screen| screen.questions.iter().map(|(id, _)| *id).collect())),
+        ..header_pad(
+            desk.screen,
+            desk.hand,
+            bring,
+            Callback::new(move |field| desk.typed(field)),
+            Callback::new(move |(field, text)| desk.write(field, text)),
+        )
     };
     let picture = Memo::new(move |_| desk.screen.with(|screen| screen.picture.clone()));
+    let answer = Memo::new(move |_| desk.screen.with(|screen| (screen.answer.clone(), !screen.current)));
     let act = doing(
         move |field| {
             if let Some(field) = field_id(field) {
@@ -95,12 +90,12 @@ pub fn Members() -> impl IntoView {
             <h1 class="said">"Header over the opening"</h1>
             <div class="sheet">
                 {laid.part(1, move || view! { <Picture scene=picture hand act /> }.into_any())}
-                {laid.part(2, || view! { <AnswerStrip /> }.into_any())}
+                {laid.part(2, move || view! { <AnswerStrip answer /> }.into_any())}
             </div>
             <div class="bench">
                 {laid.part(3, move || view! { <Hand pad /><KeysRow /> }.into_any())}
                 <Block markup=to_do act />
-                {move || stands.get().then(|| view! { <Inputs pad /> })}
+                {move || stands.get().then(|| view! { <Inputs pad groups=HEADER_GROUPS /> })}
                 {below.collect_view()}
             </div>
         </div>

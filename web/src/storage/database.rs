@@ -11,7 +11,8 @@ use super::StoreError;
 use crate::browser;
 
 const NAME: &str = "galeframe";
-const VERSION: u32 = 1;
+/// 1: parts, journal, broken. 2: the walk's log, its drafts and its photos.
+const VERSION: u32 = 2;
 /// Longest wait for the database to open, milliseconds.
 const PATIENCE: i32 = 4000;
 
@@ -21,6 +22,17 @@ pub const PARTS: &str = "parts";
 pub const JOURNAL: &str = "journal";
 /// The store of bytes that could not be read.
 pub const BROKEN: &str = "broken";
+
+/// The store of the walks' records.
+pub const LOG: &str = "walk_log";
+/// The store of what is being typed on a walk.
+pub const DRAFTS: &str = "walk_drafts";
+/// The store of photos, downscaled.
+pub const PHOTOS: &str = "photos";
+/// The store of the same, small.
+pub const THUMBS: &str = "thumbs";
+
+const STORES: [&str; 7] = [PARTS, JOURNAL, BROKEN, LOG, DRAFTS, PHOTOS, THUMBS];
 
 thread_local! {
     static OPEN: RefCell<Option<Rc<Database>>> = const { RefCell::new(None) };
@@ -47,7 +59,7 @@ async fn open() -> Result<Database, StoreError> {
     request.on_upgrade_needed(|event| {
         if let Ok(database) = event.database() {
             let there = database.store_names();
-            for store in [PARTS, JOURNAL, BROKEN].into_iter().filter(|store| !there.iter().any(|name| name == store)) {
+            for store in STORES.into_iter().filter(|store| !there.iter().any(|name| name == store)) {
                 // A failure here makes the opening itself fail, which is reported.
                 let _ = database.create_object_store(store, ObjectStoreParams::new());
             }
@@ -85,13 +97,22 @@ async fn in_time<T: 'static>(work: impl Future<Output = Result<T, StoreError>> +
 
 /// Starts a transaction that may write.
 pub async fn writing(stores: &[&str]) -> Result<Transaction, StoreError> {
+    begin(stores, TransactionMode::ReadWrite).await
+}
+
+/// Starts a transaction that only reads.
+pub async fn reading(stores: &[&str]) -> Result<Transaction, StoreError> {
+    begin(stores, TransactionMode::ReadOnly).await
+}
+
+async fn begin(stores: &[&str], mode: TransactionMode) -> Result<Transaction, StoreError> {
     let database = database().await?;
-    match database.transaction(stores, TransactionMode::ReadWrite) {
+    match database.transaction(stores, mode) {
         Ok(transaction) => Ok(transaction),
         Err(_) => {
             // The connection may have been closed behind our back; once more with a new one.
             forget();
-            Ok(self::database().await?.transaction(stores, TransactionMode::ReadWrite)?)
+            Ok(self::database().await?.transaction(stores, mode)?)
         }
     }
 }

@@ -1,28 +1,36 @@
 //! What is kept on this phone.
 //!
-//! One database with three stores: `parts` (the job, part by part), `journal` (what is being typed, one record a
-//! window) and `broken` (bytes that could not be read, untouched). Settings that may be lost are in [`settings`].
+//! One database: `parts` (the job, part by part), `journal` (what is being typed for a check, one record a window),
+//! `walk_log` and `walk_drafts` (the same two for a walk), `photos` and `thumbs`, and `broken` (bytes that could not be
+//! read, untouched). Settings that may be lost are in [`settings`].
 //!
 //! *Invariant*: nothing is called kept before its transaction has completed, and a write never replaces a part that is
 //! newer than the one it started from.
 
 mod change;
 mod database;
+mod drafts;
 mod error;
 mod journal;
 mod keeper;
 mod lasting;
+mod log;
 mod parts;
 mod saving;
 pub mod settings;
 mod start;
 #[cfg(test)]
 mod tests;
+mod transfer;
 mod windows;
 
+pub use drafts::{drop_drafts, keep_draft, read_drafts};
 pub use error::StoreError;
 pub use keeper::{Keeper, Kept};
 pub use lasting::{ask_to_last, whether_lasting};
+pub use log::{PhotoBytes, add, add_photo, photo, read_log};
+pub use parts::{chosen_job, read_all as read_parts};
 pub use saving::Saved;
 pub use start::{Found, at_start};
-pub use windows::hear_other_windows;
+pub use transfer::{Trouble, bring_in, gather};
+pub use windows::{hear_other_windows, tell_other_windows};

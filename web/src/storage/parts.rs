@@ -4,8 +4,8 @@ use idb::Query;
 use job::{OpenError, Part, PartBody, PartKey, open_part};
 use wasm_bindgen::JsValue;
 
-use super::StoreError;
 use super::database::{BROKEN, PARTS, completed, text, writing};
+use super::{StoreError, settings};
 use crate::local_time;
 
 /// What was found in the store.
@@ -55,6 +55,13 @@ pub async fn read_all(head: Option<Part>) -> Result<Shelf, StoreError> {
         completed(transaction).await?;
     }
     Ok(shelf)
+}
+
+/// The job that is worked on: the one that was chosen, else the first.
+pub fn chosen_job(parts: &[Part]) -> Option<String> {
+    let chosen = settings::last_job();
+    let mut heads = parts.iter().filter(|part| is_head(part)).map(|head| &head.job);
+    heads.clone().find(|job| Some(*job) == chosen.as_ref()).or_else(|| heads.next()).cloned()
 }
 
 /// Whether a part is the head of a job.

@@ -8,6 +8,9 @@ use crate::place::Place;
 
 const THEME: &str = "galeframe.theme";
 const PLACE: &str = "galeframe.place";
+const JOB: &str = "galeframe.job";
+const BACKED_UP: &str = "galeframe.backed-up";
+const WALK: &str = "galeframe.walk";
 const BROKE: &str = "galeframe.broke";
 const WINDOW: &str = "galeframe.window";
 
@@ -29,6 +32,36 @@ pub fn last_place() -> Option<Place> {
 /// Keeps the place.
 pub fn keep_last_place(place: Place) {
     let _ = LocalStorage::set(PLACE, place.address());
+}
+
+/// The job that was chosen.
+pub fn last_job() -> Option<String> {
+    LocalStorage::get(JOB).ok()
+}
+
+/// Keeps which job is worked on.
+pub fn keep_last_job(job: &str) {
+    let _ = LocalStorage::set(JOB, job);
+}
+
+/// How many records the last job file held.
+pub fn backed_up() -> usize {
+    LocalStorage::get(BACKED_UP).unwrap_or(0)
+}
+
+/// Keeps how many records the last job file held.
+pub fn keep_backed_up(records: usize) {
+    let _ = LocalStorage::set(BACKED_UP, records);
+}
+
+/// The walk that was looked at last.
+pub fn last_walk() -> Option<String> {
+    LocalStorage::get(WALK).ok()
+}
+
+/// Keeps which walk is looked at.
+pub fn keep_last_walk(walk: &str) {
+    let _ = LocalStorage::set(WALK, walk);
 }
 
 /// Whether the program broke the last time.

@@ -31,7 +31,7 @@ async fn read() -> Result<Found, StoreError> {
     let window = settings::window_id();
     let (shelf, typing) = join(parts::read_all(Some(head)), journal::last(&window)).await;
     let Shelf { parts, refused } = shelf?;
-    let job = parts.iter().find(|part| parts::is_head(part)).map(|head| head.job.clone()).unwrap_or_default();
+    let job = parts::chosen_job(&parts).unwrap_or_default();
     let typing = typing?.filter(|typing| typing.job == job);
     Ok(Found { job, parts, typing, refused, ..Found::default() })
 }

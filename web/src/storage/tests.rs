@@ -1,11 +1,12 @@
 //! Against the browser's own database.
 
 use idb::Query;
+use job::walk::{Draft, Photo, Record, RecordBody};
 use job::{Fields, OpenError, Part, PartBody, SavedHeader, Typing, open_part};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use super::database::{BROKEN, PARTS, completed, text, writing};
-use super::{StoreError, journal, parts};
+use super::database::{BROKEN, LOG, PARTS, completed, text, writing};
+use super::{StoreError, drafts, journal, log, parts, transfer};
 use crate::browser::new_id;
 
 fn header(id: &str, name: &str) -> PartBody {
@@ -134,4 +135,88 @@ async fn only_so_many_windows_are_kept_and_the_oldest_go() {
     journal::last(&new_id()).await.unwrap();
     let oldest = journal::last(&windows[0]).await.unwrap();
     assert_ne!(oldest.map(|typing| typing.at), Some("2998-01-01T00:00:00+00:00".to_owned()));
+}
+
+/// A walk's beginning, as the log keeps it.
+fn begun(job: &str) -> Record {
+    let id = new_id();
+    Record::new(id.clone(), job, &id, 1, RecordBody::Begun { name: "Walk 1".to_owned() })
+}
+
+#[wasm_bindgen_test]
+async fn a_record_is_added_once_and_never_written_over() {
+    let job = new_id();
+    let first = begun(&job);
+    log::add(std::slice::from_ref(&first)).await.unwrap();
+    let again = Record { by: "someone else".to_owned(), ..first.clone() };
+    assert!(log::add(&[again, begun(&job)]).await.is_err(), "the same id is there");
+    assert_eq!(log::read_log(&job).await.unwrap().records, [first], "and nothing of the second write is kept");
+}
+
+#[wasm_bindgen_test]
+async fn a_photo_and_its_record_are_kept_together_or_not_at_all() {
+    let (job, photo) = (new_id(), new_id());
+    let bytes = log::PhotoBytes { photo: vec![1, 2, 3], thumb: vec![1] };
+    let record = begun(&job);
+    log::add_photo(&record, &photo, &bytes).await.unwrap();
+    assert_eq!(log::photo(&photo, false).await.unwrap().as_deref(), Some(&[1, 2, 3][..]));
+    assert_eq!(log::photo(&photo, true).await.unwrap().as_deref(), Some(&[1][..]));
+    let lost = new_id();
+    assert!(log::add_photo(&record, &lost, &bytes).await.is_err(), "the record is there already");
+    assert_eq!(log::photo(&lost, false).await.unwrap(), None);
+}
+
+#[wasm_bindgen_test]
+async fn a_record_that_cannot_be_read_is_set_aside_and_the_others_are_read() {
+    let job = new_id();
+    let good = begun(&job);
+    log::add(std::slice::from_ref(&good)).await.unwrap();
+    let torn = format!("{job}/torn");
+    let transaction = writing(&[LOG]).await.unwrap();
+    transaction.object_store(LOG).unwrap().put(&text("{ torn"), Some(&text(&torn))).unwrap().await.unwrap();
+    completed(transaction).await.unwrap();
+    let found = log::read_log(&job).await.unwrap();
+    assert_eq!((found.records, found.refused.len()), (vec![good], 1));
+    assert_eq!(log::read_log(&job).await.unwrap().refused.len(), 0, "it is in the store of broken things now");
+    let transaction = writing(&[BROKEN]).await.unwrap();
+    let keys = transaction.object_store(BROKEN).unwrap().get_all_keys(None, None).unwrap().await.unwrap();
+    assert!(keys.iter().any(|key| key.as_string().is_some_and(|key| key.starts_with(&torn))));
+}
+
+#[wasm_bindgen_test]
+async fn a_form_finds_its_own_windows_draft_and_loses_it_when_it_is_logged() {
+    let (job, form) = (new_id(), format!("look/{}", new_id()));
+    let draft = |at: &str| Draft { at: at.to_owned(), ..Draft::new(&job, &form) };
+    let (mine, other) = (new_id(), new_id());
+    drafts::keep_draft(&draft("2026-05-04T10:00:00-05:00"), &mine).await.unwrap();
+    drafts::keep_draft(&draft("2026-05-04T11:00:00-05:00"), &other).await.unwrap();
+    let at = |drafts: Vec<Draft>| drafts.into_iter().map(|draft| draft.at).collect::<Vec<String>>();
+    assert_eq!(at(drafts::read_drafts(&job, &mine).await.unwrap()), ["2026-05-04T10:00:00-05:00"]);
+    assert_eq!(at(drafts::read_drafts(&job, &new_id()).await.unwrap()), ["2026-05-04T11:00:00-05:00"]);
+    drafts::drop_drafts(&form).await.unwrap();
+    assert!(drafts::read_drafts(&job, &mine).await.unwrap().is_empty());
+}
+
+#[wasm_bindgen_test]
+async fn a_job_file_taken_in_twice_changes_nothing_the_second_time() {
+    let job = new_id();
+    parts::change(&job, &Part::new(&job, header("a", "")).key(), |_| Some(header("a", "Kitchen"))).await.unwrap();
+    let bytes = log::PhotoBytes { photo: vec![9], thumb: vec![9] };
+    let photo = new_id();
+    let shown = Photo {
+        of: String::new(),
+        photo: photo.clone(),
+        width: 1,
+        height: 1,
+        shows: "close".to_owned(),
+        tape_in_view: false,
+        caption: String::new(),
+    };
+    let record = Record::new(new_id(), &job, "a", 1, RecordBody::Photo(shown));
+    log::add_photo(&record, &photo, &bytes).await.unwrap();
+    let file = transfer::gather(&job).await.unwrap();
+    assert_eq!((file.parts.len(), file.log.len(), file.photos.len()), (1, 1, 1));
+    let Ok(came) = transfer::bring_in(file.clone()).await else { panic!("the file was refused") };
+    assert_eq!(came, job::file::CameIn::default());
+    assert_eq!(transfer::gather(&job).await.unwrap(), file);
 }

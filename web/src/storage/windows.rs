@@ -1,10 +1,10 @@
 //! Other windows of the same field book.
 
-use wasm_bindgen::prelude::*;
+use leptos::prelude::*;
+use wasm_bindgen::JsValue;
 use web_sys::BroadcastChannel;
 
 use crate::browser;
-use crate::desk::Desk;
 
 const CHANNEL: &str = "galeframe";
 
@@ -21,20 +21,20 @@ pub fn tell_other_windows() {
     });
 }
 
-/// Reads the parts again when another window has changed them, and whenever this one comes back into view; puts the
-/// typing away when it goes out of view.
-pub fn hear_other_windows(desk: Desk) {
+/// Reads again when another window has changed something, and whenever this one comes back into view; puts the typing
+/// away when it goes out of view.
+pub fn hear_other_windows(read_again: Callback<()>, put_away: Callback<()>) {
     SPEAK.with(|channel| {
         if let Some(channel) = channel {
-            browser::listen(channel, "message", move |_| desk.keeper.read_again(desk));
+            browser::listen(channel, "message", move |_| read_again.run(()));
         }
     });
     browser::on_document("visibilitychange", move |_| {
         if browser::is_visible() {
-            desk.keeper.read_again(desk);
+            read_again.run(());
         } else {
-            desk.keeper.keep_now(desk);
+            put_away.run(());
         }
     });
-    browser::on_window("pagehide", move |_| desk.keeper.keep_now(desk));
+    browser::on_window("pagehide", move |_| put_away.run(()));
 }

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 use view::markup;
 use view::model::{Answer, State};
 
-use crate::desk::Desk;
 use crate::figure::Figure;
 
 /// Longer figures are set one size smaller.
@@ -32,9 +31,10 @@ fn share(answer: &Answer) -> String {
 
 /// What stays in view while an input changes.
 #[component]
-pub fn AnswerStrip() -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let answer = Memo::new(move |_| desk.screen.with(|screen| (screen.answer.clone(), !screen.current)));
+pub fn AnswerStrip(
+    /// The answer, and whether it is not of now.
+    answer: Memo<(Answer, bool)>,
+) -> impl IntoView {
     let part = move |part: fn(&Answer, bool) -> String| {
         Signal::derive(move || answer.with(|(answer, stale)| part(answer, *stale)))
     };

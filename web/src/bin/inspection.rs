@@ -1,0 +1,5 @@
+//! Entry point of the page of Inspection.
+
+fn main() {
+    web::start_inspection();
+}

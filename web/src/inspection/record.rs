@@ -1,0 +1,134 @@
+//! The record: read, printed, signed, handed over.
+
+use std::collections::BTreeMap;
+
+use job::walk::{RecordBody, Signature, Walk};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use view::record;
+
+use super::book::Book;
+use super::camera::address_of;
+use super::hand_over::HandOver;
+use super::head::Head;
+use super::ink::Ink;
+use super::walk::opening;
+use super::way::{Spot, Way};
+use crate::block::Block;
+use crate::browser;
+use crate::local_time;
+use crate::storage;
+
+/// The addresses of the walk's photos by their ids, as they are read one after the other.
+fn photos(walk: &Walk) -> RwSignal<BTreeMap<String, String>> {
+    let of_marks = walk.marks.iter().flat_map(|mark| &mark.photos);
+    let of_points = walk.points().flat_map(|(_, point)| &point.photos);
+    let ids: Vec<String> = of_marks.chain(of_points).map(|(photo, _)| photo.what.photo.clone()).collect();
+    let addresses = RwSignal::new(BTreeMap::new());
+    spawn_local(async move {
+        let mut read = BTreeMap::new();
+        for id in ids {
+            if let Ok(Some(bytes)) = storage::photo(&id, false).await
+                && let Some(address) = address_of(&bytes, "image/jpeg")
+            {
+                read.insert(id, address);
+            }
+        }
+        if !read.is_empty() {
+            let _ = addresses.try_set(read);
+        }
+    });
+    on_cleanup(move || {
+        for address in addresses.try_get_untracked().unwrap_or_default().values() {
+            let _ = web_sys::Url::revoke_object_url(address);
+        }
+    });
+    addresses
+}
+
+/// The part.
+#[component]
+pub fn RecordPage() -> impl IntoView {
+    let book = expect_context::<Book>();
+    let way = expect_context::<Way>();
+    let Some(first) = untrack(move || book.walk()) else {
+        return view! { <p class="walk">"No walk was begun yet."</p> }.into_any();
+    };
+    let addresses = photos(&first);
+    let printed = Signal::derive(move || {
+        let Some(walk) = book.walk() else { return String::new() };
+        let name = book.job.with(|job| job.name.clone());
+        addresses.with(|addresses| {
+            record::printed(&walk, &name, &|id| addresses.get(id).cloned(), &local_time::now()).into_string()
+        })
+    });
+    let lacks = Signal::derive(move || {
+        book.walk().map(|walk| record::lacks_markup(&record::overview(&walk).lacks).into_string()).unwrap_or_default()
+    });
+    view! {
+        <div class="walk record-page">
+            <div class="screen-only">
+                <Head words="Record" back=Spot::Walk back_words="Walk" />
+                <div class="keys-row">
+                    <button type="button" class="key" on:click=move |_| way.go(&Spot::Heading)>"The head"</button>
+                    <button type="button" class="key save" on:click=move |_| browser::print()>"Print"</button>
+                </div>
+                <HandOver />
+                <Block markup=lacks act=opening(way) />
+                <Sign />
+            </div>
+            <div class="printed" inner_html=printed></div>
+        </div>
+    }
+    .into_any()
+}
+
+/// Signing, once nothing is lacking.
+#[component]
+fn Sign() -> impl IntoView {
+    let book = expect_context::<Book>();
+    let (name, title) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let closing = RwSignal::new(None::<&'static str>);
+    let strokes = RwSignal::new(Vec::new());
+    let lacks = Memo::new(move |_| book.walk().is_some_and(|walk| !record::may_sign(&walk)));
+    let signed = Memo::new(move |_| book.walk().is_some_and(|walk| walk.is_signed()));
+    let ready = move || {
+        !lacks.get()
+            && closing.get().is_some()
+            && name.with(|name| !name.trim().is_empty())
+            && strokes.with(|strokes| !strokes.is_empty())
+    };
+    let sign = move |_| {
+        let signature = Signature {
+            name: name.get_untracked().trim().to_owned(),
+            title: title.get_untracked().trim().to_owned(),
+            closing: closing.get_untracked().unwrap_or_default().to_owned(),
+            strokes: strokes.get_untracked(),
+        };
+        book.add(RecordBody::Signed(signature), move |_| strokes.set(Vec::new()));
+    };
+    let card = move |(value, words): (&'static str, &'static str)| {
+        view! {
+            <label class="option">
+                <input type="radio" name="closing" prop:checked=move || closing.get() == Some(value) on:change=move |_| closing.set(Some(value)) />
+                <span>{words}</span>
+            </label>
+        }
+    };
+    view! {
+        <details class="group sign">
+            <summary><h2>{move || if signed.get() { "Signed; sign once more" } else { "Sign" }}</h2></summary>
+            <p class="problem" hidden=move || !lacks.get()>"The record lacks what is listed above. Write it down first."</p>
+            <label class="name" for="signer">"Name"</label>
+            <input id="signer" class="name-line" type="text" autocomplete="off" on:input:target=move |event| name.set(event.target().value()) />
+            <label class="name" for="signer-title">"Title and license"</label>
+            <input id="signer-title" class="name-line" type="text" autocomplete="off" on:input:target=move |event| title.set(event.target().value()) />
+            <div class="options" role="radiogroup" aria-label="Closing words">{record::CLOSINGS.map(card).into_iter().collect_view()}</div>
+            <Ink strokes label="Signature, to be drawn"><div class="sign-line"></div></Ink>
+            <div class="keys-row">
+                <button type="button" class="key" on:click=move |_| strokes.set(Vec::new())>"Clear"</button>
+                <button type="button" class="key save" disabled=move || !ready() on:click=sign>"Sign the record"</button>
+            </div>
+        </details>
+    }
+}
