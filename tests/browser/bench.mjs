@@ -7,6 +7,7 @@ import { readFile, rm, writeFile } from "node:fs/promises";
 import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
 import { Phone, SITE_DIR, kept, ready, temporaryFolder, withCoreModule } from "./harness.mjs";
+import { fill, longestFrame } from "./long_walk.mjs";
 import { Site } from "./server.mjs";
 
 const NETWORK = {
@@ -27,6 +28,8 @@ const BUDGETS = {
   "usable, ms": 2000,
   "usable again with no signal, ms": 300,
   [`slowest of ${TAPS} taps, ms`]: 50,
+  "walk of 5,000 looks opens, ms": 1000,
+  "longest frame while it scrolls, ms": 100,
   // 1.6 times what the command may take (crates/framing/examples/timing.rs).
   "header check in the browser, µs": 400,
 };
@@ -98,6 +101,27 @@ async function laterVisit(site) {
   await phone.close();
   await site.start();
   return { "usable again with no signal, ms": usable };
+}
+
+/** A large walk on a slow phone with no signal. */
+async function longWalk(site) {
+  const phone = await Phone.start(site);
+  await phone.page.goto(site.at("#/inspection"));
+  await phone.page.waitForURL(/inspection\//);
+  await ready(phone.page);
+  await kept(phone.page);
+  await phone.page.evaluate(fill, { looks: 5000, marks: 50, photos: 300 });
+  await phone.page.close();
+  await site.stop();
+  const page = await phone.context.newPage();
+  await page.addInitScript(collect);
+  await slowDown(page, false);
+  await page.goto(site.at("inspection/#/inspection"), { waitUntil: "commit" });
+  const { ready: usable } = await measured(page);
+  const frame = await page.evaluate(longestFrame);
+  await phone.close();
+  await site.start();
+  return { "walk of 5,000 looks opens, ms": usable, "longest frame while it scrolls, ms": frame };
 }
 
 /** The core alone, at full speed: the middle of many openings, microseconds. */
@@ -179,6 +203,7 @@ const site = await new Site(SITE_DIR).start();
 const numbers = {
   ...(await middle(() => firstVisit(site))),
   ...(await middle(() => laterVisit(site))),
+  ...(await middle(() => longWalk(site))),
   ...(await taps(site)),
   ...(await checks(site)),
 };

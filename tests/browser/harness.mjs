@@ -1,6 +1,7 @@
 // A phone with Galeframe on it. Every journey fails on a console error, an uncaught error, a blocked piece of content
 // and on any request to another site.
 import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
@@ -117,6 +118,20 @@ export async function withCoreModule(phone, use, argument) {
   } finally {
     await page.close();
     await site.stop();
+  }
+}
+
+/** Ends a browser as an empty battery does. */
+export function kill(profile) {
+  const { stdout } = spawnSync("ps", ["-eo", "pid=,args="], { encoding: "utf8", maxBuffer: 2 ** 26 });
+  const lines = stdout.split("\n").filter((entry) => entry.includes(`--user-data-dir=${profile}`));
+  assert.ok(lines.length > 0, "the browser runs");
+  for (const entry of lines) {
+    try {
+      process.kill(Number.parseInt(entry, 10), "SIGKILL");
+    } catch (error) {
+      if (error.code !== "ESRCH") throw error;
+    }
   }
 }
 

@@ -1,10 +1,9 @@
 // What is typed and saved is kept: through a dead server, a killed browser, a second window, a full phone.
 import assert from "node:assert/strict";
-import { spawnSync } from "node:child_process";
 import { rm } from "node:fs/promises";
 import { test } from "node:test";
 import { chip, figure, keptOnThisPhone, keeping, line, next, openSaved, putAwayNotice, save, type, verdict } from "./desk.mjs";
-import { Phone, SITE_DIR, journey, kept, ready, temporaryFolder, until } from "./harness.mjs";
+import { Phone, SITE_DIR, journey, kept, kill, ready, temporaryFolder, until } from "./harness.mjs";
 import { Site } from "./server.mjs";
 
 journey("a saved answer is there with the server dead", {}, async ({ site, phone, page }) => {
@@ -26,20 +25,6 @@ journey("a saved answer is there with the server dead", {}, async ({ site, phone
   await until("the saved check is open", async () => (await line(page).inputValue()) === "9' 3-1/2");
   assert.equal(`${await figure(page)} ${await verdict(page)}`, answer);
 });
-
-/** Ends a browser as an empty battery does. */
-function kill(profile) {
-  const { stdout } = spawnSync("ps", ["-eo", "pid=,args="], { encoding: "utf8", maxBuffer: 2 ** 26 });
-  const lines = stdout.split("\n").filter((entry) => entry.includes(`--user-data-dir=${profile}`));
-  assert.ok(lines.length > 0, "the browser runs");
-  for (const entry of lines) {
-    try {
-      process.kill(Number.parseInt(entry, 10), "SIGKILL");
-    } catch (error) {
-      if (error.code !== "ESRCH") throw error;
-    }
-  }
-}
 
 test("typing is there after the browser was killed", { timeout: 120_000 }, async () => {
   const profile = await temporaryFolder();

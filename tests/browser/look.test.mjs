@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { line, next, openSaved, save, type } from "./desk.mjs";
 import { assertAccessible, assertFitsWidth, journey, ready } from "./harness.mjs";
+import { back, fillIn, key, log, look as lookAt, openWalk, startWalk } from "./walk.mjs";
 
 const themeOf = (page) => page.evaluate(() => document.documentElement.dataset.theme);
 const ground = (page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
@@ -51,16 +52,55 @@ async function everyScreen(page, look) {
   }
 }
 
+/** The same for a walk. */
+async function everyScreenOfAWalk(phone, look) {
+  const page = await openWalk(phone);
+  await look("before the first walk");
+  await startWalk(page, "W1", { "Stud spacing": "16", Nail: "8d common" });
+  await look("a mark");
+  for (const kind of ["Nails", "Bolts and hold-downs", "Notches and holes", "Plumb and plane", "Moisture"]) {
+    await lookAt(page, kind);
+    await look(kind);
+    await back(page);
+  }
+  await lookAt(page, "Stud spacing");
+  for (let stud = 0; stud < 2; stud += 1) await page.locator(".offer").tap();
+  await page.locator("#in-hand").fill("49");
+  await page.locator("#in-hand").press("Enter");
+  await fillIn(page, "Where on the mark", "north end");
+  const folded = page.locator("details:not([open]) > summary");
+  while (await folded.count()) await folded.first().tap();
+  await look("all inputs of a look");
+  await log(page);
+  await look("what was found");
+  await back(page);
+  await key(page, "The drawing asks").tap();
+  await look("the drawing asks");
+  await back(page);
+  await back(page);
+  await look("the walk");
+  await key(page, "Record").tap();
+  await look("the record");
+  await key(page, "The head").tap();
+  await look("the head");
+  await back(page);
+  await back(page);
+  await page.getByRole("button", { name: /^Walks/ }).tap();
+  await look("walks");
+}
+
 for (const theme of ["paper", "dusk", "sun"]) {
   journey(`no barrier anywhere, ${theme}`, {}, async ({ phone, page }) => {
     await page.addInitScript((name) => localStorage.setItem("galeframe.theme", JSON.stringify(name)), theme);
-    await phone.open();
-    await everyScreen(page, async (what) => {
+    const look = async (what) => {
       await assertFitsWidth(page);
       await assertAccessible(page).catch((error) => {
         throw new Error(`${theme}, ${what}: ${error.message}`, { cause: error });
       });
-    });
+    };
+    await phone.open();
+    await everyScreen(page, look);
+    await everyScreenOfAWalk(phone, look);
   });
 }
 
@@ -93,15 +133,17 @@ const letters = (page) =>
   });
 
 journey("every target takes a gloved thumb, and every letter can be read", {}, async ({ phone, page }) => {
-  await phone.open();
-  await everyScreen(page, async (what) => {
+  const look = async (what) => {
     for (const { name, width, height } of await targets(page)) {
       assert.ok(width >= 48 && height >= 48, `${what}: ${name} is ${width} by ${height}`);
     }
     for (const [size, text] of Object.entries(await letters(page))) {
       assert.ok(Number(size) >= 15, `${what}: "${text}" is set in ${size} px`);
     }
-  });
+  };
+  await phone.open();
+  await everyScreen(page, look);
+  await everyScreenOfAWalk(phone, look);
 });
 
 journey("with the phone's keys up the answer and the input are in view", {}, async ({ phone, page }) => {

@@ -68,7 +68,7 @@ export class Site {
     await this.hold(path);
     const inside = path.startsWith(this.base) ? normalize(path.slice(this.base.length)) : undefined;
     if (inside === undefined || inside.startsWith("..")) return send(response, 404, {}, "outside of the site");
-    const name = extname(inside) ? inside : "index.html";
+    const name = extname(inside) ? inside : await this.#page(inside);
     const found = await this.#bestCopy(name, request.headers["accept-encoding"] ?? "");
     if (!found) return send(response, 404, {}, "no such file");
     const tag = `"${createHash("sha256").update(found.body).digest("base64")}"`;
@@ -81,6 +81,12 @@ export class Site {
     };
     if (request.headers["if-none-match"] === tag) return send(response, 304, headers);
     send(response, 200, headers, found.body);
+  }
+
+  /** The page of a folder, or the first page: a place in the app. */
+  async #page(inside) {
+    const own = join(inside, "index.html");
+    return (await readFile(join(this.folder, own)).catch(() => undefined)) ? own : "index.html";
   }
 
   async #bestCopy(name, encodings) {
