@@ -58,7 +58,7 @@ async function everyScreenOfAWalk(phone, look) {
   await look("before the first walk");
   await startWalk(page, "W1", { "Stud spacing": "16", Nail: "8d common" });
   await look("a mark");
-  for (const kind of ["Nails", "Bolts and hold-downs", "Notches and holes", "Plumb and plane", "Moisture"]) {
+  for (const kind of ["Nails", "Bolts, hold-downs, ties", "Notches and holes", "Plumb and plane", "Moisture"]) {
     await lookAt(page, kind);
     await look(kind);
     await back(page);

@@ -45,7 +45,7 @@ async function logNails(page) {
 }
 
 async function logHoldDown(page) {
-  await look(page, "Bolts and hold-downs");
+  await look(page, "Bolts, hold-downs, ties");
   await fillIn(page, "Looking at", "a hold-down");
   await fillIn(page, "Nut", "loose");
   await fillIn(page, "Where on the mark", "south end");
@@ -187,6 +187,45 @@ journey("twenty bays are logged in under a minute of taps", {}, async ({ phone }
   assert.ok(Date.now() - began < 60_000);
   await back(page);
   assert.match(await page.locator(".look-row").textContent(), /Stud spacing/);
+});
+
+journey("a row is tapped along its drawing", {}, async ({ phone }) => {
+  const page = await openWalk(phone);
+  await startWalk(page, "W1", { "Stud spacing": "16" });
+  await look(page, "Stud spacing");
+  await page.locator(".offer").tap();
+  for (const next of ['32"', '48"', '64"']) {
+    await page.locator("rect.pick", { hasText: `Next pull, ${next} if it stands on its mark` }).tap();
+  }
+  const readings = await page.locator(".reading-strip .chip-value .figure-set").allInnerTexts();
+  assert.deepEqual(readings, ['16"', '32"', '48"', '64"']);
+  assert.equal(await answer(page), '16" within');
+});
+
+journey("a nailing sample takes a dozen taps and twenty seconds", {}, async ({ phone }) => {
+  const page = await openWalk(phone);
+  await startWalk(page, "W1", { Nail: "8d common", "Edge spacing": "6" });
+  const began = Date.now();
+  let taps = 0;
+  const tap = async (target) => {
+    await target.tap();
+    taps += 1;
+  };
+  const next = page.getByRole("button", { name: /^Next/ });
+  await tap(page.locator(".kind-card", { hasText: "Nails" }));
+  await tap(page.locator(".hand .option", { hasText: "panel edge" }));
+  for (const text of ["8'", "17", "1"]) {
+    await tap(next);
+    await tap(page.locator("#in-hand"));
+    await page.keyboard.type(text);
+    await page.keyboard.press("Enter");
+    await page.locator(".typing").waitFor({ state: "detached" });
+  }
+  assert.equal(await answer(page), '6-7/16" too few hold');
+  await tap(key(page, "Log it"));
+  await page.locator(".point-page").waitFor();
+  assert.ok(taps <= 12, `${taps} taps`);
+  assert.ok(Date.now() - began < 20_000);
 });
 
 journey("a pull that cannot be is asked about where it happened and kept as typed", {}, async ({ phone }) => {

@@ -55,12 +55,14 @@ impl Pad {
         self.fields.with(|fields| look(&mut fields.iter().filter(|field| (self.belongs)(field))))
     }
 
+    /// The input of that name.
+    pub fn named(self, name: &str) -> Option<FieldId> {
+        untrack(move || self.fields.with(|fields| fields.iter().find(|field| field.id == name).map(|field| field.id)))
+    }
+
     /// Brings the input of that name to hand.
     pub fn bring_named(self, name: &str) {
-        let id = untrack(move || {
-            self.fields.with(|fields| fields.iter().find(|field| field.id == name).map(|field| field.id))
-        });
-        if let Some(id) = id {
+        if let Some(id) = self.named(name) {
             self.bring.run(id);
         }
     }

@@ -61,6 +61,14 @@ impl Form {
         })
     }
 
+    /// Whether that reading of a list is the new one, and in hand.
+    pub fn is_new(self, field: &str, reading: usize) -> bool {
+        self.draft.with_untracked(|draft| {
+            let readings = draft.lists.get(field).map_or(0, Vec::len);
+            draft.hand == field && draft.reading == reading && reading == readings
+        })
+    }
+
     /// Writes an input, or the reading in hand of a list; none clears it.
     pub fn write(self, field: FieldId, text: Option<String>) {
         let text = text.filter(|text| !text.is_empty());

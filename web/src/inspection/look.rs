@@ -130,7 +130,7 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
         offer: Some(offer(form, kind, screen)),
         ..form.pad(fields, asked)
     };
-    let act = acting(form, pad);
+    let act = acting(form, pad, screen);
     let picture = Memo::new(move |_| screen.with(|screen| screen.picture.clone()));
     let answer = Memo::new(move |_| screen.with(|screen| (screen.answer.clone(), !screen.current)));
     let readings = Signal::derive(move || {
@@ -176,11 +176,17 @@ fn next_reading(form: Form, screen: Memo<LookScreen>) -> (Signal<Option<String>>
 }
 
 /// Does what a tapped part of a look says.
-fn acting(form: Form, pad: Pad) -> Callback<String> {
+fn acting(form: Form, pad: Pad, screen: Memo<LookScreen>) -> Callback<String> {
     Callback::new(move |what: String| match Act::read(&what) {
         Some(Act::Bring(field)) => pad.bring_named(field),
         Some(Act::Reading(field, reading)) => {
-            form.bring_reading(field, reading);
+            let offered =
+                screen.with_untracked(|screen| screen.offered.clone()).filter(|_| form.is_new(field, reading));
+            match (offered, pad.named(field)) {
+                // Tapped where the next one stands: it is logged there.
+                (Some(offered), Some(field)) => form.add_reading(field, offered),
+                _ => form.bring_reading(field, reading),
+            }
             browser::to_top();
         }
         Some(Act::Confirm(reading)) => {
