@@ -19,6 +19,10 @@ mod studs_and_nails;
 #[path = "walk/bolts_and_cuts.rs"]
 mod bolts_and_cuts;
 
+// Roof ties and straps.
+#[path = "walk/ties_and_straps.rs"]
+mod ties_and_straps;
+
 // What is refused, and what is asked.
 #[path = "walk/refusals.rs"]
 mod refusals;

@@ -2,8 +2,8 @@
 //!
 //! What is here: requirements and where they come from ([`required`]), the judgement of one value against its limit
 //! ([`verdict`]), and the things one walks past with a tape: studs ([`stud_spacing`]), notches and holes ([`cuts`]),
-//! nails ([`nailing`]), bolts and hold-downs ([`anchor`]), ties ([`uplift_tie`]), plumb and plane ([`plane`]), moisture
-//! ([`moisture`]). And what a record of it must hold ([`record`]).
+//! nails ([`nailing`]), bolts and hold-downs ([`anchor`]), ties ([`uplift_tie`]), straps ([`strap`]), plumb and plane
+//! ([`plane`]), moisture ([`moisture`]). And what a record of it must hold ([`record`]).
 //!
 //! A limit is never rounded into a pass. What was not seen is never taken for seen. A pull that looks wrong is asked
 //! about and never corrected. Each remedy names who must say yes.
@@ -24,6 +24,7 @@ pub mod plane;
 pub mod record;
 pub mod remedy;
 pub mod required;
+pub mod strap;
 pub mod stud_spacing;
 pub mod subject;
 pub mod uplift_tie;

@@ -84,7 +84,9 @@ pub enum Remedy {
     AddBoltAt(Length),
     /// Fill the hold-down's holes with what its maker lists.
     FillHoldDown,
-    /// A tie in place of toe nails alone.
+    /// Drive so many nails more in the empty holes of a tie or a strap.
+    FillConnector(u32),
+    /// A tie that holds the uplift, where toe nails or the tie that is there do not.
     AddTie,
     /// Nail the tie to the sheathed side.
     TieOnSheathedSide,
@@ -134,6 +136,7 @@ impl Remedy {
             | Self::SlottedPlateWasher
             | Self::MoveStud
             | Self::FillHoldDown
+            | Self::FillConnector(_)
             | Self::AddTie
             | Self::TieOnSheathedSide
             | Self::DryAndReadAgain => &[Who::Crew],

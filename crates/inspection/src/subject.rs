@@ -93,6 +93,12 @@ pub enum Subject {
     Uplift,
     /// Side of the wall on which a tie is nailed.
     TieSide,
+    /// Nails of a roof-to-wall connection.
+    ConnectionNails,
+    /// Nails of a strap, on the side that has fewer.
+    StrapNails,
+    /// A strap that lies flat and straight.
+    StrapFlat,
     /// Net uplift at the top of a wall.
     UpliftAtWallTop,
     /// Moisture content.

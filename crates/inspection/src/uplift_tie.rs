@@ -8,6 +8,7 @@ use crate::finding::Finding;
 use crate::observed::Seen;
 use crate::remedy::Remedy;
 use crate::required::Required;
+use crate::strap::Nails;
 use crate::subject::{Question, Subject};
 use crate::verdict::Check;
 
@@ -49,6 +50,8 @@ pub struct RoofToWall {
     pub full_walls_above: u8,
     /// What holds it.
     pub held: Seen<Held>,
+    /// Its nails, judged where a number is asked for.
+    pub nails: Nails,
 }
 
 /// A further link that must be looked at when the uplift goes on down.
@@ -96,6 +99,9 @@ pub fn judge_roof_to_wall(connection: &RoofToWall) -> TieAnswer {
         Seen::Observed(Held::ToeNails) => toe_nails(&mut finding, connection.uplift.as_ref()),
         Seen::NotObserved | Seen::CouldNotBeSeen => finding.not_seen.push(Subject::Uplift),
     }
+    let in_holes = !matches!(connection.held, Seen::Observed(Held::ToeNails));
+    let fill = if in_holes { Remedy::FillConnector } else { Remedy::AddNails };
+    connection.nails.judge(&mut finding, Subject::ConnectionNails, fill);
     if connection.uplift.is_none() {
         finding.questions.push(Question::UpliftRequired);
     }

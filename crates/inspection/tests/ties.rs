@@ -1,5 +1,6 @@
-//! Ties between roof and wall.
+//! Ties between roof and wall, and straps.
 
+use inspection::strap::{Nails, Strap, judge_strap};
 use inspection::uplift_tie::{Held, PathLink, RoofToWall, Side, judge_roof_to_wall};
 use inspection::{Origin, Question, Remedy, Required, Seen, Subject, Verdict};
 use measure::{Force, Length};
@@ -10,6 +11,7 @@ fn connection(held: Held) -> RoofToWall {
         spacing: Length::from_inches(24.0),
         full_walls_above: 0,
         held: Seen::Observed(held),
+        nails: Nails { required: None, found: Seen::NotObserved },
     }
 }
 
@@ -81,4 +83,60 @@ fn a_tie_that_is_listed_for_less() {
     assert!(judge_roof_to_wall(&connection(weak)).finding.is_out(Subject::Uplift));
     let unlisted = Held::Tie { side: Seen::Observed(Side::Sheathed), listed: None };
     assert_eq!(judge_roof_to_wall(&connection(unlisted)).finding.verdict(), Verdict::NotSeen);
+}
+
+/// Source: the drawing's count; a tie's empty holes are filled, and toe nails are driven beside the others.
+#[test]
+fn nails_of_a_connection_are_counted_where_they_are_asked_for() {
+    let with = |found, held| RoofToWall { nails: nails(10, found), ..connection(held) };
+    let sheathed = || tie(Seen::Observed(Side::Sheathed));
+    let full = judge_roof_to_wall(&with(Seen::Observed(10), sheathed())).finding;
+    assert_eq!(full.verdict(), Verdict::Within);
+    let short = judge_roof_to_wall(&with(Seen::Observed(7), sheathed())).finding;
+    assert_eq!(short.check(Subject::ConnectionNails).unwrap().margin.count(), Some(-3));
+    assert_eq!(short.remedies[0], Remedy::FillConnector(3));
+    let toed = judge_roof_to_wall(&with(Seen::Observed(9), Held::ToeNails)).finding;
+    assert!(toed.remedies.contains(&Remedy::AddNails(1)), "{:?}", toed.remedies);
+    let hidden = judge_roof_to_wall(&with(Seen::CouldNotBeSeen, sheathed())).finding;
+    assert_eq!((hidden.verdict(), hidden.not_seen), (Verdict::NotSeen, vec![Subject::ConnectionNails]));
+}
+
+fn nails(required: u16, found: Seen<u16>) -> Nails {
+    Nails { required: Some(Required::new(required, Origin::Typed)), found }
+}
+
+fn strap(found: Seen<u16>) -> Strap {
+    Strap { nails: nails(14, found), lies_flat: Seen::Observed(true), uplift: None, listed: None }
+}
+
+/// Source: common practice: the side with fewer nails is counted; a bowed strap is its maker's or the engineer's.
+#[test]
+fn a_strap_by_its_nails() {
+    assert_eq!(judge_strap(&strap(Seen::Observed(14))).verdict(), Verdict::Within);
+    let short = judge_strap(&strap(Seen::Observed(12)));
+    assert_eq!(short.check(Subject::StrapNails).unwrap().margin.count(), Some(-2));
+    assert_eq!((short.verdict(), short.remedies), (Verdict::Out, vec![Remedy::FillConnector(2)]));
+    let bowed = judge_strap(&Strap { lies_flat: Seen::Observed(false), ..strap(Seen::Observed(14)) });
+    assert!(bowed.is_out(Subject::StrapFlat));
+    assert_eq!(bowed.remedies, [Remedy::AskMaker, Remedy::EngineerDetail]);
+    let unseen = judge_strap(&Strap { lies_flat: Seen::CouldNotBeSeen, ..strap(Seen::Observed(14)) });
+    assert_eq!(unseen.verdict(), Verdict::NotSeen);
+    let not_asked = Nails { required: None, found: Seen::Observed(14) };
+    let not_asked = judge_strap(&Strap { nails: not_asked, ..strap(Seen::NotObserved) });
+    assert_eq!(not_asked.not_seen, [Subject::StrapNails]);
+}
+
+#[test]
+fn a_strap_and_its_uplift() {
+    let force = |pounds: Option<f64>| pounds.map(|pounds| Required::new(Force::from_pounds(pounds), Origin::Typed));
+    let holding = |uplift, listed| {
+        judge_strap(&Strap { uplift: force(uplift), listed: force(listed), ..strap(Seen::Observed(14)) })
+    };
+    assert_eq!(holding(Some(900.0), Some(1200.0)).verdict(), Verdict::Within);
+    let weak = holding(Some(1250.0), Some(1200.0));
+    assert_eq!(weak.check(Subject::Uplift).unwrap().margin.force(), Some(Force::from_pounds(-50.0)));
+    assert_eq!(weak.remedies, [Remedy::EngineerDetail]);
+    for half in [holding(Some(900.0), None), holding(None, Some(1200.0))] {
+        assert_eq!((half.verdict(), half.not_seen), (Verdict::NotSeen, vec![Subject::Uplift]));
+    }
 }

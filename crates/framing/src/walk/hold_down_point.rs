@@ -1,22 +1,25 @@
-//! Anchor bolts of a sill plate, and hold-downs.
+//! Anchor bolts of a sill plate, hold-downs, roof ties and straps.
 
 use inspection::{Origin, Question, Required, Seen};
 use measure::Length;
 
 use super::answer::Answer;
 use super::reading::{Field, Inputs, could_not_be_seen, typed};
-use super::{Texts, Walked, walk_case};
+use super::{Text, Texts, Walked, walk_case};
 
 mod bolts;
+mod connector;
 mod hold_down;
+mod roof_tie;
+mod strap;
 
 walk_case! {
-    /// The inputs of a look at anchor bolts or at a hold-down. Each is a text with its unit, or a list of such texts;
-    /// a list of one counts for every bolt, and a dash stands for a bolt that was not looked at. `could not be seen` is
-    /// taken for whatever is hidden.
+    /// The inputs of a look at anchor bolts, a hold-down, a roof tie or a strap. Each is a text with its unit, or a list
+    /// of such texts; a list of one counts for every bolt, and a dash stands for a bolt that was not looked at. `could
+    /// not be seen` is taken for whatever is hidden.
     HoldDownPointCase
     texts {
-        /// What was looked at: `anchor_bolt` or `hold_down`.
+        /// What was looked at: `anchor_bolt`, `hold_down`, `roof_tie` or `strap`.
         looking_at,
         /// The plate: `2x4`, `2x6`.
         plate,
@@ -44,14 +47,30 @@ walk_case! {
         required_diameter,
         /// Embedment that the drawing asks for.
         required_embedment,
-        /// Nails, screws or bolts that the drawing or the maker asks for.
+        /// Nails, screws or bolts of a hold-down that the drawing or the maker asks for.
         required_fasteners,
-        /// Those that were found.
+        /// Nails of a tie, or of each side of a strap, that the drawing or the maker asks for.
+        required_nails,
+        /// Those that were found; of a strap, on the side that has fewer.
         fasteners,
         /// Studs that the hold-down must be fixed to.
         required_studs,
         /// Studs that it is fixed to.
         studs,
+        /// What holds rafter or truss to the wall: `tie` or `toe_nails`.
+        held_by,
+        /// The side of the wall that the tie is nailed to: `sheathed` or `inside`.
+        tie_side,
+        /// Uplift that the drawing or the roof's table asks of one connection or strap: `334 lb`.
+        required_uplift,
+        /// Uplift that the maker lists for the tie or the strap in this wood: `500 lb`.
+        listed_uplift,
+        /// Spacing of the roof's connections along the wall: `24`.
+        tie_spacing,
+        /// Full walls over this one whose weight holds it down: `0`, `1` or `2`.
+        full_walls_above,
+        /// Whether the strap lies flat and straight: `yes` or `no`.
+        lies_flat,
         /// Lot of the adhesive of an anchor in a drilled hole.
         adhesive_lot,
         /// Who watched the cleaning of that hole.
@@ -82,6 +101,64 @@ pub const BY_BOLT: [&str; 6] = ["diameters", "embedments", "projections", "nuts"
 
 const DIAMETER: Field = Field::new("diameters", "Bolt diameter", 0.25, 2.0);
 const EMBEDMENT: Field = Field::new("embedments", "Embedment", 0.0, 120.0);
+const ASKED_FASTENERS: Field = Field::new("required_fasteners", "Fasteners asked for", 1.0, 500.0);
+const ASKED_NAILS: Field = Field::new("required_nails", "Nails asked for", 1.0, 500.0);
+const FASTENERS: Field = Field::new("fasteners", "Fasteners", 0.0, 500.0);
+
+/// What can be looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum LookedAt {
+    Bolts,
+    HoldDown,
+    RoofTie,
+    Strap,
+}
+
+impl LookedAt {
+    const ALL: [Self; 4] = [Self::Bolts, Self::HoldDown, Self::RoofTie, Self::Strap];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Bolts => "anchor_bolt",
+            Self::HoldDown => "hold_down",
+            Self::RoofTie => "roof_tie",
+            Self::Strap => "strap",
+        }
+    }
+
+    /// What the other inputs tell. An uplift may be asked of a tie or of a strap, and tells nothing.
+    fn of(case: &HoldDownPointCase) -> Self {
+        let any = |texts: &[&Text]| texts.iter().any(|text| typed(text).is_some());
+        if any(&[&case.held_by, &case.tie_side, &case.tie_spacing, &case.full_walls_above]) {
+            Self::RoofTie
+        } else if any(&[&case.lies_flat]) {
+            Self::Strap
+        } else if any(&[&case.thread, &case.off_the_post, &case.required_fasteners]) {
+            Self::HoldDown
+        } else {
+            Self::Bolts
+        }
+    }
+
+    const fn assumed(self) -> &'static str {
+        match self {
+            Self::Bolts => "Looked at: anchor bolts of a sill (the common case).",
+            Self::HoldDown => "Looked at: a hold-down (what was given is a hold-down's).",
+            Self::RoofTie => "Looked at: a roof tie (what was given is a roof tie's).",
+            Self::Strap => "Looked at: a strap (what was given is a strap's).",
+        }
+    }
+
+    /// Reads what is this one's alone, to say what is wrong with it.
+    fn read(self, inputs: &mut Inputs, case: &HoldDownPointCase) {
+        match self {
+            Self::Bolts => inputs.only_refuse(|aside| bolts::read(aside, case)),
+            Self::HoldDown => inputs.only_refuse(|aside| hold_down::read(aside, case)),
+            Self::RoofTie => inputs.only_refuse(|aside| roof_tie::read(aside, case)),
+            Self::Strap => inputs.only_refuse(|aside| strap::read(aside, case)),
+        }
+    }
+}
 
 /// Reads and answers a case.
 ///
@@ -89,21 +166,19 @@ const EMBEDMENT: Field = Field::new("embedments", "Embedment", 0.0, 120.0);
 /// The inputs that were refused.
 pub fn answer(case: &HoldDownPointCase) -> Walked {
     let (mut inputs, mut answer) = (Inputs::default(), Answer::default());
-    let options = [("anchor_bolt", false), ("hold_down", true)];
-    let hold_down =
-        [&case.thread, &case.off_the_post, &case.required_fasteners].iter().any(|text| typed(text).is_some());
-    let says = if hold_down {
-        "Looked at: a hold-down (what was given is a hold-down's)."
-    } else {
-        "Looked at: anchor bolts of a sill (the common case)."
-    };
-    if inputs.choice_or(&case.looking_at, "looking_at", &options, hold_down, says) {
-        inputs.only_refuse(|aside| bolts::read(aside, case));
-        hold_down::answer(&mut inputs, &mut answer, case);
-    } else {
-        inputs.only_refuse(|aside| hold_down::read(aside, case));
-        bolts::answer(&mut inputs, &mut answer, case);
+    let options = LookedAt::ALL.map(|one| (one.name(), one));
+    let given = LookedAt::of(case);
+    let looked_at = inputs.choice_or(&case.looking_at, "looking_at", &options, given, given.assumed());
+    for other in LookedAt::ALL.into_iter().filter(|other| *other != looked_at) {
+        other.read(&mut inputs, case);
     }
+    let answers = match looked_at {
+        LookedAt::Bolts => bolts::answer,
+        LookedAt::HoldDown => hold_down::answer,
+        LookedAt::RoofTie => roof_tie::answer,
+        LookedAt::Strap => strap::answer,
+    };
+    answers(&mut inputs, &mut answer, case);
     answer.finish(inputs)
 }
 
@@ -151,6 +226,8 @@ const fn input_of(question: Question) -> &'static str {
         Question::Projection => "projections",
         Question::BoltAcrossPlate => "from_faces",
         Question::NutAndWasherSize => DIAMETER.id,
+        Question::TieSide => "tie_side",
+        Question::UpliftRequired => connector::UPLIFT.id,
         _ => "nuts",
     }
 }

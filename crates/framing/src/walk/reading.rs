@@ -219,12 +219,16 @@ impl Inputs {
         self.choice(text, id, options).unwrap_or(assumed)
     }
 
+    pub(super) fn seen_choice<T: Copy>(&mut self, text: &Text, id: &str, options: &[(&str, T)]) -> Seen<T> {
+        self.seen(text, |inputs, text| inputs.choice_one(text, id, options, None))
+    }
+
     pub(super) fn yes(&mut self, text: &Text, id: &str) -> Option<bool> {
         self.choice(text, id, &YES_NO)
     }
 
     pub(super) fn seen_yes(&mut self, text: &Text, id: &str) -> Seen<bool> {
-        self.seen(text, |inputs, text| inputs.choice_one(text, id, &YES_NO, None))
+        self.seen_choice(text, id, &YES_NO)
     }
 
     /// The species of the framing; spruce-pine-fir where nothing was said.

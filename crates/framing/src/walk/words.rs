@@ -1,15 +1,17 @@
 //! The sentences of a walk's answer: subjects, verdicts, questions, remedies and who must say yes to them.
 
 use fastening::Caution;
-use inspection::{Amount, Check, Limit, Origin, Question, Remedy, Subject, Verdict, Who};
-use measure::{Denominator, Length, Rounding};
+use inspection::{Amount, Check, Limit, Origin, Question, Subject, Verdict, Who};
+use measure::{Denominator, Force, Length, Rounding};
 use standards::irc_2021::r403_1_6::middle_third;
 use standards::{Source, Status};
 
 use super::reply::{Clause, WalkCheck};
 
+mod remedies;
 mod too;
 
+pub use remedies::remedy;
 pub use too::too;
 
 /// What stands under every answer.
@@ -101,6 +103,9 @@ const fn subject_of_fasteners(subject: Subject) -> &'static str {
         Subject::HoldDownStuds => "Studs the hold-down is fixed to",
         Subject::Uplift => "Uplift on the connection",
         Subject::TieSide => "Side of the tie",
+        Subject::ConnectionNails => "Nails of the connection",
+        Subject::StrapNails => "Nails of the strap, each side",
+        Subject::StrapFlat => "How the strap lies",
         Subject::UpliftAtWallTop => "Uplift at the wall's top",
         Subject::Moisture => "Moisture content",
         _ => "What was looked at",
@@ -119,6 +124,7 @@ pub const fn wrong(subject: Subject) -> &'static str {
         Subject::HoleBesideNotch => "A hole and a notch are in one section: that is not allowed",
         Subject::PlateCut => "Over half of the plate's width is taken and there is no tie across it",
         Subject::TieSide => "The tie is on the side without sheathing",
+        Subject::StrapFlat => "The strap does not lie flat and straight",
         other => self::subject(other),
     }
 }
@@ -204,10 +210,16 @@ pub fn amount(amount: Amount) -> String {
     match amount {
         Amount::Length(value) => length(value),
         Amount::Count(value) => value.pieces().to_string(),
-        Amount::Force(value) => format!("{:.0} lb", value.pounds()),
+        Amount::Force(value) => force(value),
         Amount::LineLoad(value) => format!("{:.0} plf", value.plf()),
         Amount::Moisture(value) => percent(value.percent()),
     }
+}
+
+/// A force, to the pound.
+#[must_use]
+pub fn force(force: Force) -> String {
+    format!("{:.0} lb", force.pounds())
 }
 
 /// Per cent, to the tenth.
@@ -272,6 +284,7 @@ pub fn margin(check: &Check) -> String {
     let text = match check.margin {
         Amount::Length(value) if size.abs() < 0.001 => format!("under 0.001 in, exactly {} in", value.abs().inches()),
         Amount::Length(value) => length(value.abs()),
+        Amount::Force(_) if size.abs() < 0.5 => "under 1 lb".to_owned(),
         Amount::Moisture(_) => match percent(size.abs()).trim_end_matches(" %") {
             "1" => "1 point".to_owned(),
             points => format!("{points} points"),
@@ -326,81 +339,4 @@ pub fn published(from: Source) -> Clause {
     let practice = from.status == Status::CommonPractice;
     let source = if practice { from.place.to_owned() } else { format!("{} {}", from.document, from.place) };
     Clause { source: source.trim_end().to_owned(), status: from.status.words().to_owned() }
-}
-
-/// A remedy.
-#[must_use]
-pub fn remedy(remedy: &Remedy) -> String {
-    match remedy {
-        Remedy::AddStudAt(at) => format!("Add a stud, or a 2x4 on the flat, centred at {}.", length(*at)),
-        Remedy::JudgeByNextSpacing(row) => {
-            format!("Have the wall judged by the stud table's {} row, as it was built.", length(*row))
-        }
-        Remedy::AddPlies(1) => "Add a stud to the pack and nail it off.".to_owned(),
-        Remedy::AddPlies(more) => format!("Add {more} studs to the pack and nail them off."),
-        Remedy::TieAcrossPlate { tie, length: least } => format!(
-            "Put a galvanized tie across the cut: at least {} thick, {} wide and {} long, {} past the opening on each \
-             side, with {} nails of {} x {} on each side.",
-            length(tie.thickness),
-            length(tie.width),
-            length(*least),
-            length(tie.past_opening),
-            tie.nails_each_side,
-            length(tie.nail_diameter),
-            length(tie.nail_length),
-        ),
-        Remedy::ReplaceMissedNails(missed) => format!(
-            "Drive {missed} good nails, one for each that missed, 3/8\" from the panel's edge and not in the old holes. \
-             Pull those that missed where they let water in."
-        ),
-        Remedy::AddNails(1) => "Add 1 nail, between those that are there.".to_owned(),
-        Remedy::AddNails(more) => format!("Add {more} nails, between those that are there."),
-        Remedy::AddBoltAt(at) => format!("Add an anchor at {} from the end of the plate piece.", length(*at)),
-        other => remedy_of_the_frame(other).to_owned(),
-    }
-}
-
-const fn remedy_of_the_frame(remedy: &Remedy) -> &'static str {
-    match remedy {
-        Remedy::WorkOutAsBuilt => "Have the wall worked out with the spacing that was built.",
-        Remedy::StraightenOrChange => "Straighten the stud or change it.",
-        Remedy::PlumbAndBrace => "Plumb the wall and brace it again.",
-        Remedy::PlaneOrPack => "Plane down or pack out to the neighbours' plane.",
-        Remedy::DoubleStud => "Double the stud: then a wider hole is allowed.",
-        Remedy::FullHeightStudBeside => {
-            "Treat the stud as cut through: a full-height stud beside it, nailed to it all the way up."
-        }
-        Remedy::ListedRepairPart => "A repair part that is listed for this stud and this very pipe.",
-        Remedy::SisterFullLength => "A new joist beside it, over its whole length and on both bearings.",
-        Remedy::HeaderOff => "Head the cut joist off to its neighbours.",
-        other => remedy_of_fasteners(other),
-    }
-}
-
-const fn remedy_of_fasteners(remedy: &Remedy) -> &'static str {
-    match remedy {
-        Remedy::StaplesInstead => "Approved staples, where nails find no room.",
-        Remedy::SetGunDepth => "Set the gun's depth before the next sheet.",
-        Remedy::NailAsRequired => "Nail it again as it is asked for.",
-        Remedy::ApproveNailsUsed => "Have the nails that were used approved, at a spacing that makes up for them.",
-        Remedy::CouplerAndRod => {
-            "Lengthen the bolt with a coupler and a rod of its diameter and grade, both ends fully in and in sight."
-        }
-        Remedy::DrilledAnchor => "Set a new anchor in a drilled hole; someone watches the hole being cleaned.",
-        Remedy::ApproveAsIs => "Have the bolt approved as it is.",
-        Remedy::FitWasherAndNut => "Fit washer and nut, and tighten.",
-        Remedy::TightenNut => "Tighten the nut.",
-        Remedy::FitPlateWasher => "Fit a plate washer of the size that is asked for.",
-        Remedy::SlottedPlateWasher => "A plate washer with a slot, and a cut washer on it.",
-        Remedy::MoveStud => "Move the stud that is in the way. Do not notch it.",
-        Remedy::AnchorBeside => "An approved anchor beside the bolt.",
-        Remedy::FillHoldDown => "Fill the hold-down's holes with what its maker lists.",
-        Remedy::AddTie => "Add a tie; toe nails alone do not hold this.",
-        Remedy::TieOnSheathedSide => "Nail a tie to the sheathed side.",
-        Remedy::CarryUpliftDown => "Carry the uplift on down to the foundation.",
-        Remedy::DryAndReadAgain => "Let it dry, and read the same places again before it is covered.",
-        Remedy::EngineerDetail => "Ask for a detail drawn by the engineer.",
-        Remedy::AskMaker => "Ask the maker of the part or the designer of the member.",
-        _ => "Ask the engineer what to do.",
-    }
 }

@@ -51,7 +51,7 @@ impl Kind {
         match self {
             Self::StudSpacing => "Stud spacing",
             Self::Nailing => "Nails",
-            Self::HoldDownPoint => "Bolts and hold-downs",
+            Self::HoldDownPoint => "Bolts, hold-downs, ties",
             Self::NotchFound => "Notches and holes",
             Self::Flatness => "Plumb and plane",
             Self::Moisture => "Moisture",

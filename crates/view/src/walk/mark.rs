@@ -7,7 +7,7 @@ use framing::walk::{judge, which_reading};
 use super::fields::understood;
 use super::kind::Kind;
 use super::kinds::{hold_down_point, nailing, notch_found, stud_spacing};
-use super::spec::{COUNT, Spec, YES_NO, inches};
+use super::spec::{COUNT, POUNDS, Spec, YES_NO, inches};
 use crate::model::Entry::{Choice, Text};
 use crate::model::Group::{Around, Required};
 use crate::model::{Field, FieldId, Origin};
@@ -35,6 +35,7 @@ const SPECS: &[Spec] = &[
     Spec::new("rod_embedment", "Rod embedment", "In the concrete.", inches(0.5, 48.0), Required),
     Spec::new("hold_down_fasteners", "Hold-down fasteners", "By the drawing or the maker.", COUNT, Required),
     Spec::new("hold_down_studs", "Hold-down studs", "That it must be fixed to.", COUNT, Required),
+    Spec::new("uplift", "Uplift", "Asked of a roof tie or a strap.", POUNDS, Required),
     Spec::new("moisture_limit", "Moisture limit", "Before the wall is closed.", Choice(MOISTURE), Required),
     Spec::new("carries", "Wall carries", "What stands on this wall.", Choice(stud_spacing::CARRIES), Around),
     Spec::new("wall", "The wall", "A partition may be cut deeper.", Choice(notch_found::WALLS), Around),
@@ -74,6 +75,7 @@ pub(super) const FOLLOWS: &[(FieldId, Kind, FieldId)] = &[
     ("rod_embedment", Kind::HoldDownPoint, "required_embedment"),
     ("hold_down_fasteners", Kind::HoldDownPoint, "required_fasteners"),
     ("hold_down_studs", Kind::HoldDownPoint, "required_studs"),
+    ("uplift", Kind::HoldDownPoint, "required_uplift"),
     ("wall", Kind::NotchFound, "wall"),
     ("moisture_limit", Kind::Moisture, "limit"),
 ];
@@ -157,6 +159,8 @@ mod tests {
         let nails = required_of(Kind::Nailing, &mark);
         assert_eq!(nails, self::mark(&[("required_nail", "8d common"), ("stud_spacing", "16\"")]));
         assert!(required_of(Kind::Flatness, &mark).is_empty());
+        let lifted = required_of(Kind::HoldDownPoint, &self::mark(&[("uplift", "334")]));
+        assert_eq!(lifted, self::mark(&[("required_uplift", "334")]));
     }
 
     #[test]
@@ -168,6 +172,7 @@ mod tests {
             ("plate", "2x40"),
             ("bolt_diameter", "5/8"),
             ("drawing", "S2.1"),
+            ("uplift", "0 lb"),
         ]));
         let field = |id: &str| fields.iter().find(|field| field.id == id).unwrap();
         assert!(field("stud_spacing").problem.as_deref().unwrap().contains("from 4\" to 4' 0\" is taken"));
@@ -176,6 +181,7 @@ mod tests {
         let bolt = field("bolt_diameter");
         assert_eq!((bolt.problem.as_deref(), bolt.number, bolt.shown.as_str()), (None, Some(0.625), "5/8\""));
         assert_eq!(field("drawing").problem, None);
+        assert!(field("uplift").problem.as_deref().unwrap().contains("from 1 lb to 50000 lb is taken"));
         let empty = field("carries");
         assert_eq!((empty.origin, empty.problem.as_deref(), empty.text.as_str()), (Origin::Unknown, None, ""));
     }

@@ -67,6 +67,9 @@ pub(super) const fn inches(least: f64, most: f64) -> Entry {
 /// A count.
 pub(super) const COUNT: Entry = Entry::Number { unit: "" };
 
+/// A force in pounds.
+pub(super) const POUNDS: Entry = Entry::Number { unit: "lb" };
+
 /// Yes or no.
 pub(super) const YES_NO: Entry = Entry::Choice(&[("yes", "yes"), ("no", "no")]);
 

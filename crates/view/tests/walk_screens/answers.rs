@@ -106,6 +106,42 @@ fn a_loose_nut_is_not_tight() {
     is(&low, State::Short, "1/4\"", "not engaged");
 }
 
+/// Source: field case FC-37: 334 lb on toe nails that hold 200; a tie inside the wall.
+#[test]
+fn a_roof_tie_in_the_trades_words() {
+    let held = |held: &[(&str, &str)]| {
+        let tie = [("looking_at", "roof_tie"), ("required_uplift", "334"), ("tie_spacing", "24")];
+        shown(Kind::HoldDownPoint, &[&tie[..], held].concat(), &[])
+    };
+    let toed = held(&[("held_by", "toe_nails")]);
+    is(&toed, State::Short, "200 of 334 lb", "too weak");
+    assert_eq!(toed.answer.share_text, "Uplift on the connection: 134 lb over");
+    assert!(toed.facts.iter().any(|(what, value, _)| what.contains("wall's top") && value.starts_with("167 plf")));
+    let inside = held(&[("held_by", "tie"), ("tie_side", "inside"), ("listed_uplift", "500 lb")]);
+    is(&inside, State::Short, "Side of the tie", "inside the wall");
+    assert!(inside.answer.action.iter().any(|what| what == "Nail a tie to the sheathed side."));
+    let good = held(&[("held_by", "tie"), ("tie_side", "sheathed"), ("listed_uplift", "500 lb")]);
+    is(&good, State::Carries, "334 lb", "within");
+    let few = [("held_by", "tie"), ("tie_side", "sheathed"), ("listed_uplift", "500"), ("fasteners", "7")];
+    is(&held(&[&few[..], &[("required_nails", "10")]].concat()), State::Short, "7", "too few nails");
+    assert_eq!(held(&[]).answer.word, "still to be measured");
+}
+
+/// Source: common practice: the side of a strap that has fewer nails is counted.
+#[test]
+fn a_strap_in_the_trades_words() {
+    let strap = |found, flat| {
+        let strap = [("looking_at", "strap"), ("required_nails", "14"), ("fasteners", found), ("lies_flat", flat)];
+        shown(Kind::HoldDownPoint, &strap, &[])
+    };
+    is(&strap("12", "yes"), State::Short, "12", "too few nails");
+    is(&strap("14", "yes"), State::Carries, "14", "within");
+    let bowed = strap("14", "no");
+    is(&bowed, State::Short, "How the strap lies", "not flat and straight");
+    assert!(bowed.answer.action.iter().any(|what| what.contains("the maker must say yes")), "{:?}", bowed.answer);
+    assert_eq!(strap("14", "could not be seen").answer.word, "could not be seen");
+}
+
 /// Source: field case FC-39: a 3 in hole in a 4 in stud; 1.6 in is the most.
 #[test]
 fn a_hole_too_wide_is_told_with_its_clause() {
@@ -181,6 +217,9 @@ fn sentences_are_plain() {
         shown(Kind::Nailing, &[("driven", "17"), ("missed", "12"), ("line_length", "8'")], &[]),
         shown(Kind::HoldDownPoint, &[("plate_length", "8'")], &[("bolts", &["6", "48"]), ("nuts", &["loose"])]),
         shown(Kind::HoldDownPoint, &[("looking_at", "hold_down"), ("thread", "no")], &[]),
+        shown(Kind::HoldDownPoint, &[("held_by", "tie"), ("tie_side", "inside")], &[]),
+        shown(Kind::HoldDownPoint, &[("held_by", "toe_nails"), ("required_uplift", "334"), ("tie_spacing", "24")], &[]),
+        shown(Kind::HoldDownPoint, &[("lies_flat", "no"), ("fasteners", "12"), ("listed_uplift", "900")], &[]),
         shown(Kind::NotchFound, &[("member", "top_plate"), ("hole_diameter", "3"), ("tie", "none")], &[]),
         shown(Kind::NotchFound, &[("member", "joist"), ("notch_depth", "1")], &[]),
         shown(Kind::Flatness, &[("out", "1"), ("over", "32")], &[]),

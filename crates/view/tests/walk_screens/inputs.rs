@@ -40,6 +40,13 @@ fn only_inputs_that_matter_are_asked() {
     assert!(has(&bolts, "bolts") && !has(&bolts, "thread"));
     let hold_down = shown(Kind::HoldDownPoint, &[("looking_at", "hold_down")], &[]);
     assert!(!has(&hold_down, "bolts") && has(&hold_down, "thread") && has(&hold_down, "nuts"));
+    let tie = shown(Kind::HoldDownPoint, &[("looking_at", "roof_tie")], &[]);
+    assert!(has(&tie, "tie_side") && has(&tie, "required_uplift") && has(&tie, "fasteners"));
+    assert!(!has(&tie, "nuts") && !has(&tie, "lies_flat") && !has(&tie, "studs"));
+    let toed = shown(Kind::HoldDownPoint, &[("looking_at", "roof_tie"), ("held_by", "toe_nails")], &[]);
+    assert!(!has(&toed, "tie_side") && !has(&toed, "listed_uplift") && has(&toed, "required_uplift"));
+    let strap = shown(Kind::HoldDownPoint, &[("looking_at", "strap")], &[]);
+    assert!(has(&strap, "lies_flat") && has(&strap, "listed_uplift") && !has(&strap, "tie_spacing"));
     let stud = shown(Kind::NotchFound, &[], &[]);
     assert!(!has(&stud, "tie") && !has(&stud, "bored_in_a_row"));
     let plate = shown(Kind::NotchFound, &[("member", "top_plate"), ("tie", "yes")], &[]);
@@ -151,8 +158,20 @@ fn any_typed() -> impl Strategy<Value = (Kind, Typed)> {
     let text = prop_oneof![
         "[0-9]{1,3}( [0-9]/[0-9]{1,2})?('|\"| mm)?",
         any::<String>(),
-        prop::sample::select(vec!["yes", "could not be seen", "hold_down", "top_plate", "faces", "2x6", "-", ""])
-            .prop_map(str::to_owned),
+        prop::sample::select(vec![
+            "yes",
+            "could not be seen",
+            "hold_down",
+            "roof_tie",
+            "strap",
+            "14",
+            "top_plate",
+            "faces",
+            "2x6",
+            "-",
+            ""
+        ])
+        .prop_map(str::to_owned),
     ];
     let kind = prop::sample::select(Kind::ALL.to_vec());
     let names = |kind: Kind| shown(kind, &[], &[]).fields.iter().map(|field| field.id).collect::<Vec<_>>();

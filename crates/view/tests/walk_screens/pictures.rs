@@ -118,6 +118,51 @@ fn bolts_stand_where_they_were_measured() {
     }
 }
 
+/// Source: field case FC-37: 334 lb; the tie on the sheathed side, or inside.
+#[test]
+fn a_roof_tie_stands_on_its_side_with_the_uplift() {
+    let tie = |more: &[(&str, &str)]| {
+        let texts = [&[("looking_at", "roof_tie"), ("required_uplift", "334")], more].concat();
+        let screen = shown(Kind::HoldDownPoint, &texts, &[]);
+        is_inside(&screen.picture).unwrap();
+        screen
+    };
+    let arrow =
+        |mark: &Mark| matches!(mark, Mark::Arrow { from, to, figure, .. } if figure == "334 lb" && to.1 < from.1);
+    for (held, said, short) in [
+        (&[("held_by", "tie"), ("tie_side", "sheathed")][..], "a tie on the sheathed side", 0),
+        (&[("held_by", "tie"), ("tie_side", "inside")], "a tie inside the wall", 1),
+        (&[("held_by", "tie"), ("tie_side", "could not be seen")], "whose side could not be seen", 0),
+        (&[("held_by", "tie")], "whose side was not looked at", 0),
+        (&[("held_by", "toe_nails")], "held by toe nails", 0),
+        (&[], "what holds it was not seen", 0),
+    ] {
+        let screen = tie(held);
+        assert!(screen.picture.alt.contains(said), "{}", screen.picture.alt);
+        let ink = |mark: &Mark| matches!(mark, Mark::Line { ink: Ink::Short, .. });
+        assert_eq!((shapes(&screen, arrow), shapes(&screen, ink)), (1, short), "{said}");
+    }
+    let unknown = shown(Kind::HoldDownPoint, &[("looking_at", "roof_tie")], &[]);
+    assert!(unknown.picture.alt.ends_with("The uplift is not known."), "{}", unknown.picture.alt);
+}
+
+#[test]
+fn nails_that_a_strap_lacks_are_hollow() {
+    let strap = |found, required| {
+        let texts = [("looking_at", "strap"), ("fasteners", found), ("required_nails", required)];
+        let screen = shown(Kind::HoldDownPoint, &texts, &[]);
+        is_inside(&screen.picture).unwrap();
+        screen
+    };
+    let nails = |filled| move |mark: &Mark| matches!(mark, Mark::Shape { points, washed, .. } if points.len() > 6 && *washed == filled);
+    let screen = strap("12", "14");
+    assert_eq!((shapes(&screen, nails(true)), shapes(&screen, nails(false))), (12, 2));
+    assert!(screen.picture.alt.contains("12 of 14 nails"), "{}", screen.picture.alt);
+    let many = strap("400", "500");
+    assert_eq!(shapes(&many, nails(true)), 0);
+    assert!(strap("", "14").picture.alt.contains("not counted"));
+}
+
 /// Source: field case FC-39: 25 % of 3-1/2 in is 7/8 in.
 #[test]
 fn a_notch_is_drawn_with_its_limit() {

@@ -4,7 +4,7 @@ use inspection::anchor::{DrilledAnchor, DrilledAnchorLacks, HoldDown, HoldDownRe
 use inspection::{Finding, Remedy, Seen, Subject};
 
 use super::bolts::NUTS;
-use super::{DIAMETER, EMBEDMENT, HoldDownPointCase, each, input_of, lengths, required};
+use super::{ASKED_FASTENERS, DIAMETER, EMBEDMENT, FASTENERS, HoldDownPointCase, each, input_of, lengths, required};
 use crate::walk::answer::Answer;
 use crate::walk::asked::asked_by;
 use crate::walk::reading::{Field, Inputs, could_not_be_seen, typed};
@@ -12,8 +12,6 @@ use crate::walk::reading::{Field, Inputs, could_not_be_seen, typed};
 const BELOW: Field = Field::new("thread", "Rod below the top of the nut", 0.0, 24.0);
 const ASKED_DIAMETER: Field = Field::new("required_diameter", "Diameter asked for", 0.25, 2.0);
 const ASKED_EMBEDMENT: Field = Field::new("required_embedment", "Embedment asked for", 0.5, 120.0);
-const ASKED_FASTENERS: Field = Field::new("required_fasteners", "Fasteners asked for", 1.0, 500.0);
-const FASTENERS: Field = Field::new("fasteners", "Fasteners", 0.0, 500.0);
 const ASKED_STUDS: Field = Field::new("required_studs", "Studs asked for", 1.0, 12.0);
 const STUDS: Field = Field::new("studs", "Studs", 0.0, 12.0);
 

@@ -7,7 +7,9 @@ mod moisture;
 mod nails;
 mod pen;
 mod plane;
+mod roof_tie;
 mod row;
+mod strap;
 mod strip;
 mod values;
 
@@ -24,17 +26,21 @@ pub(super) fn picture(kind: Kind, typed: &Typed, hand: InHand, reply: &WalkReply
     match kind {
         Kind::StudSpacing => row::picture(typed, hand),
         Kind::Nailing => nails::picture(values),
-        Kind::HoldDownPoint if is_hold_down(values) => hold_down::picture(values),
-        Kind::HoldDownPoint => bolts::picture(values, hand),
+        Kind::HoldDownPoint => hold_down_point(values, hand),
         Kind::NotchFound => cut::picture(values),
         Kind::Flatness => plane::picture(values, hand),
         Kind::Moisture => moisture::picture(values),
     }
 }
 
-/// What was said, or what the core took it for.
-fn is_hold_down(values: Values<'_>) -> bool {
-    matches!(values.text("looking_at"), "hold_down" | "a hold-down")
+/// By what was said, or what the core took it for.
+fn hold_down_point(values: Values<'_>, hand: InHand) -> Scene {
+    match values.text("looking_at") {
+        "hold_down" | "a hold-down" => hold_down::picture(values),
+        "roof_tie" | "a roof tie" => roof_tie::picture(values),
+        "strap" | "a strap" => strap::picture(values),
+        _ => bolts::picture(values, hand),
+    }
 }
 
 /// A sheet with nothing drawn on it.

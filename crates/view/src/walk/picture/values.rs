@@ -1,9 +1,9 @@
 //! Lengths and counts in use, typed or assumed, as numbers for a drawing. They were judged before; nothing is judged here.
 
-use framing::walk::WalkReply;
 use framing::walk::reply::WalkCheck;
+use framing::walk::{WalkReply, words};
 use lumber::SawnSize;
-use measure::{LengthUnit, read_length, read_number};
+use measure::{Force, LengthUnit, read_length, read_number};
 
 use crate::walk::fields::Said;
 use crate::walk::typed::Typed;
@@ -35,6 +35,12 @@ impl<'a> Values<'a> {
 
     pub(super) fn count(self, id: &str) -> Option<u32> {
         read_number(self.text(id), &[]).ok().map(|number| number as u32)
+    }
+
+    /// A force as it is written; none for another text.
+    pub(super) fn pounds(self, id: &str) -> Option<String> {
+        let pounds = read_number(self.text(id), &["lb", "lbs", "pounds"]).ok()?;
+        Some(words::force(Force::from_pounds(pounds)))
     }
 
     /// Dressed thickness and depth of a nominal size, inches.
