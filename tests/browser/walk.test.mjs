@@ -202,7 +202,7 @@ journey("a row is tapped along its drawing", {}, async ({ phone }) => {
   assert.equal(await answer(page), '16" within');
 });
 
-journey("a nailing sample takes a dozen taps and twenty seconds", {}, async ({ phone }) => {
+journey("a nailing sample takes a few taps and twenty seconds", {}, async ({ phone }) => {
   const page = await openWalk(phone);
   await startWalk(page, "W1", { Nail: "8d common", "Edge spacing": "6" });
   const began = Date.now();
@@ -214,17 +214,22 @@ journey("a nailing sample takes a dozen taps and twenty seconds", {}, async ({ p
   const next = page.getByRole("button", { name: /^Next/ });
   await tap(page.locator(".kind-card", { hasText: "Nails" }));
   await tap(page.locator(".hand .option", { hasText: "panel edge" }));
-  for (const text of ["8'", "17", "1"]) {
+  // The way on leads to what is asked first; what is not at hand is passed over.
+  const counted = { "Length counted": "8'", "Nails driven": "17", "Missed the stud": "1" };
+  for (let left = Object.keys(counted).length; left > 0; ) {
     await tap(next);
+    const text = counted[await page.locator("#in-hand-label").innerText()];
+    if (!text) continue;
     await tap(page.locator("#in-hand"));
     await page.keyboard.type(text);
     await page.keyboard.press("Enter");
     await page.locator(".typing").waitFor({ state: "detached" });
+    left -= 1;
   }
   assert.equal(await answer(page), '6-7/16" too few hold');
   await tap(key(page, "Log it"));
   await page.locator(".point-page").waitFor();
-  assert.ok(taps <= 12, `${taps} taps`);
+  assert.ok(taps <= 16, `${taps} taps`);
   assert.ok(Date.now() - began < 20_000);
 });
 
@@ -249,6 +254,20 @@ journey("a pull that cannot be is asked about where it happened and kept as type
   await page.locator(".echo .problem").waitFor();
   await until("the last good answer is marked", () => page.getByText("not updated").isVisible());
   assert.ok(await key(page, "Log it").isDisabled());
+});
+
+journey("a look that was left goes on, or starts over", {}, async ({ phone }) => {
+  const page = await openWalk(phone);
+  await startWalk(page, "W1", { "Stud spacing": "16" });
+  await look(page, "Stud spacing");
+  for (let stud = 0; stud < 3; stud += 1) await page.locator(".offer").tap();
+  await back(page);
+  await look(page, "Stud spacing");
+  assert.equal(await page.locator(".reading").count(), 3);
+  await key(page, "Start over").tap();
+  await until("nothing is typed", async () => (await page.locator(".reading").count()) === 0);
+  await key(page, "Undo").tap();
+  await until("what was typed is back", async () => (await page.locator(".reading").count()) === 3);
 });
 
 journey("what could not be seen is an answer of its own", {}, async ({ phone }) => {

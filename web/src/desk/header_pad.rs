@@ -35,7 +35,7 @@ pub fn header_pad(
         write,
         asked: Signal::stored(Vec::new()),
         way_on: None,
-        offer: None,
+        beside: None,
         pictures: view::header::option_picture,
     }
 }

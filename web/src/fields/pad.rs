@@ -30,8 +30,8 @@ pub struct Pad {
     pub asked: Signal<Vec<FieldId>>,
     /// What comes next, in words, and how to go there, where that is not the next input of the list.
     pub way_on: Option<(Signal<Option<String>>, Callback<()>)>,
-    /// A value that one tap takes, as it is typed, and what takes it.
-    pub offer: Option<(Signal<Option<String>>, Callback<String>)>,
+    /// What stands beside the line in hand, where something does. It is told whether the line holds anything.
+    pub beside: Option<Callback<Memo<bool>, AnyView>>,
     /// The pictures of options.
     pub pictures: OptionPicture,
 }

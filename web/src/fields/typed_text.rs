@@ -85,31 +85,7 @@ pub fn TypedText(
             >
                 <svg viewBox="0 0 20 20" aria-hidden="true"><path d="M3 3L17 17M17 3L3 17" /></svg>
             </button>
-            {pad.offer.map(|(value, take)| view! { <Offer value take said /> })}
+            {pad.beside.map(|beside| beside.run(said))}
         </div>
-    }
-}
-
-/// A value that one tap takes, beside the empty line.
-#[component]
-fn Offer(
-    /// The value, as it is typed.
-    value: Signal<Option<String>>,
-    /// Takes it.
-    take: Callback<String>,
-    /// Whether something is typed in the line.
-    said: Memo<bool>,
-) -> impl IntoView {
-    let value = Memo::new(move |_| if said.get() { None } else { value.get() });
-    move || {
-        value.get().map(|value| {
-            let face = view::markup::figure(&value).into_string();
-            view! {
-                <button type="button" class="offer" on:pointerdown=|event| event.prevent_default() on:click=move |_| take.run(value.clone())>
-                    <span class="note">"on its mark"</span>
-                    <span inner_html=face></span>
-                </button>
-            }
-        })
     }
 }

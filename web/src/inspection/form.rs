@@ -24,6 +24,10 @@ pub struct Form {
     drafts: Drafts,
     is_list: StoredValue<IsList>,
     past: RwSignal<Vec<Draft>>,
+    /// As it begins when nothing was typed in it.
+    fresh: StoredValue<Draft>,
+    /// Whether it was begun before and goes on.
+    pub goes_on: bool,
 }
 
 impl Form {
@@ -34,9 +38,12 @@ impl Form {
         begin: impl FnOnce(Draft) -> Draft,
         is_list: impl Fn(&str) -> bool + Send + Sync + 'static,
     ) -> Self {
-        let draft = drafts.of(name).unwrap_or_else(|| begin(drafts.empty(name)));
+        let fresh = begin(drafts.empty(name));
+        let begun = drafts.of(name);
         Self {
-            draft: RwSignal::new(draft),
+            goes_on: begun.as_ref().is_some_and(|begun| begun.texts != fresh.texts || begun.lists != fresh.lists),
+            draft: RwSignal::new(begun.unwrap_or_else(|| fresh.clone())),
+            fresh: StoredValue::new(fresh),
             drafts,
             is_list: StoredValue::new(Box::new(is_list)),
             past: RwSignal::new(Vec::new()),
@@ -133,6 +140,12 @@ impl Form {
         self.drafts.touch(self.draft.get_untracked());
     }
 
+    /// Starts over; it can be taken back.
+    pub fn start_over(self) {
+        let fresh = self.fresh.get_value();
+        self.change(true, |draft| *draft = fresh);
+    }
+
     /// Whether there is a step to take back.
     pub fn can_undo(self) -> bool {
         self.past.with(|past| !past.is_empty())
@@ -176,7 +189,7 @@ impl Form {
             write: Callback::new(move |(field, text)| self.write(field, text)),
             asked,
             way_on: None,
-            offer: None,
+            beside: None,
             pictures: |_, _, _| None,
         }
     }

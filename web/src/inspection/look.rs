@@ -127,7 +127,7 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
     let asked = Signal::derive(move || screen.with(|screen| screen.questions.iter().map(|(id, ..)| *id).collect()));
     let pad = Pad {
         way_on: Some(next_reading(form, screen)),
-        offer: Some(offer(form, kind, screen)),
+        beside: Some(Callback::new(move |said| view! { <Offer form kind screen said /> }.into_any())),
         ..form.pad(fields, asked)
     };
     let act = acting(form, pad, screen);
@@ -148,6 +148,7 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
             </div>
             <div class="bench">
                 <Hand pad />
+                {form.goes_on.then(|| view! { <StartOver form /> })}
                 <Block markup=readings act />
                 <Block markup=to_do act />
                 <Inputs pad groups=GROUPS />
@@ -155,6 +156,24 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
                 <LogKeys form kind screen mark />
             </div>
         </div>
+    }
+}
+
+/// A look that was begun before goes on; one tap starts it over.
+#[component]
+fn StartOver(form: Form) -> impl IntoView {
+    let gone = RwSignal::new(false);
+    let over = move |_| {
+        form.start_over();
+        gone.set(true);
+    };
+    view! {
+        <Show when=move || !gone.get()>
+            <div class="begun-before">
+                <span class="note">"Begun before and not logged."</span>
+                <button type="button" class="plain" on:click=over>"Start over"</button>
+            </div>
+        </Show>
     }
 }
 
@@ -196,14 +215,26 @@ fn acting(form: Form, pad: Pad, screen: Memo<LookScreen>) -> Callback<String> {
     })
 }
 
-/// The reading that stands on its mark, which one tap takes.
-fn offer(form: Form, kind: Kind, screen: Memo<LookScreen>) -> (Signal<Option<String>>, Callback<String>) {
+/// The reading that stands on its mark, which one tap takes, while nothing is typed in the line.
+#[component]
+fn Offer(form: Form, kind: Kind, screen: Memo<LookScreen>, said: Memo<bool>) -> impl IntoView {
     let field = move || kind.field(&form.draft.with(|draft| draft.hand.clone()));
-    let offered = Signal::derive(move || {
-        let is_for_list = form.is_list(field());
-        screen.with(|screen| screen.offered.clone()).filter(|_| is_for_list)
+    let offered = Memo::new(move |_| {
+        let is_asked = !said.get() && form.is_list(field());
+        screen.with(|screen| screen.offered.clone()).filter(|_| is_asked)
     });
-    (offered, Callback::new(move |reading| form.add_reading(untrack(field), reading)))
+    move || {
+        offered.get().map(|reading| {
+            let face = markup::figure(&reading).into_string();
+            let take = move |_| form.add_reading(untrack(field), reading.clone());
+            view! {
+                <button type="button" class="offer" on:pointerdown=|event| event.prevent_default() on:click=take>
+                    <span class="note">"on its mark"</span>
+                    <span inner_html=face></span>
+                </button>
+            }
+        })
+    }
 }
 
 /// One step back, not seen, log it.

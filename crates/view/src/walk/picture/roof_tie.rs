@@ -44,7 +44,8 @@ impl HeldBy {
 pub(super) fn picture(values: Values<'_>) -> Scene {
     let held = HeldBy::of(values);
     let mut pen = Pen::new((-PAST, 0.0), (WALL + 2.0 * PAST, HEIGHT));
-    pen.margin(12.0, 70.0, 12.0);
+    // A drawing so high is scaled down to its room and its figures are not: they get the more paper.
+    pen.margin(210.0, 140.0, 12.0);
     wall(&mut pen);
     hold(&mut pen, held);
     let uplift = values.pounds("required_uplift");
@@ -61,8 +62,7 @@ fn wall(pen: &mut Pen) {
     crossed(pen, 0.0, CHORD, WALL, middle, Ink::Ink);
     crossed(pen, 0.0, middle, WALL, PLATES, Ink::Ink);
     pen.shape(rectangle(0.0, PLATES, WALL, HEIGHT), Weight::Seen, Ink::Ink, false);
-    let at = (-SHEATHING - pen.paper(22.0), (PLATES + HEIGHT) / 2.0);
-    pen.marks.push(Mark::Label { at, text: "sheathing".to_owned(), upright: true });
+    pen.label((-SHEATHING - pen.paper(125.0), (PLATES + HEIGHT) / 2.0), "sheathing");
 }
 
 fn hold(pen: &mut Pen, held: HeldBy) {
@@ -87,7 +87,7 @@ fn hold(pen: &mut Pen, held: HeldBy) {
 
 /// The uplift over rafter or truss, with its number between the two.
 fn arrow(pen: &mut Pen, uplift: &str) {
-    let (x, tail, head) = (WALL / 2.0, -pen.paper(24.0), -pen.paper(64.0));
+    let (x, tail, head) = (WALL / 2.0, -pen.paper(56.0), -pen.paper(130.0));
     pen.marks.push(Mark::Arrow { from: (x, tail), to: (x, head), figure: uplift.to_owned(), ink: Ink::Ink });
 }
 
