@@ -270,6 +270,17 @@ journey("a look that was left goes on, or starts over", {}, async ({ phone }) =>
   await until("what was typed is back", async () => (await page.locator(".reading").count()) === 3);
 });
 
+journey("what was assumed of a logged look is said in a correction", {}, async ({ phone }) => {
+  const page = await openWalk(phone);
+  await startWalk(page, "W1");
+  await look(page, "Stud spacing");
+  for (let stud = 0; stud < 3; stud += 1) await page.locator(".offer").tap();
+  await log(page);
+  await page.locator(".assumption", { hasText: "Required spacing" }).tap();
+  await page.locator(".look .hand").waitFor();
+  assert.equal(await page.locator(".reading").count(), 3, "with what was measured");
+});
+
 journey("what could not be seen is an answer of its own", {}, async ({ phone }) => {
   const page = await openWalk(phone);
   await startWalk(page, "W1");

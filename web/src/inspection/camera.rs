@@ -11,6 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, ImageBitmap};
 
 use super::book::Book;
+use super::line::{self, Line};
 use crate::browser;
 use crate::storage::PhotoBytes;
 
@@ -143,15 +144,7 @@ fn NewPhoto(of: StoredValue<String>, photo: Taken, taken: RwSignal<Option<Taken>
                 <input type="checkbox" prop:checked=move || tape.get() on:change=move |_| tape.update(|tape| *tape = !*tape) />
                 <span>"A tape or rule is in view"</span>
             </label>
-            <label class="name" for="photo-caption">"Caption"</label>
-            <input
-                id="photo-caption"
-                class="name-line"
-                type="text"
-                autocomplete="off"
-                enterkeyhint="done"
-                on:input:target=move |event| caption.set(event.target().value())
-            />
+            <Line id="photo-caption" label="Caption" words=caption write=line::into(caption) />
             <div class="keys-row">
                 <button type="button" class="key" on:click=move |_| taken.set(None)>"Leave it"</button>
                 <button type="button" class="key save" on:click=keep>"Keep photo"</button>

@@ -12,6 +12,7 @@ use super::book::Book;
 use super::drafts::Drafts;
 use super::form::Form;
 use super::head::Head;
+use super::line::Line;
 use super::way::{Spot, Way};
 use crate::browser;
 use crate::fields::{Groups, Hand, Inputs};
@@ -77,15 +78,11 @@ pub fn Drawing(
     view! {
         <div class="walk form" class:typing=pad.typing>
             <Head words="The drawing asks" back back_words />
-            <label class="name" for="mark-name">"Mark"</label>
-            <input
+            <Line
                 id="mark-name"
-                class="name-line"
-                type="text"
-                autocomplete="off"
-                enterkeyhint="done"
-                prop:value=name
-                on:input:target=move |event| form.write(NAME, Some(event.target().value()))
+                label="Mark"
+                words=Signal::derive(name)
+                write=Callback::new(move |typed| form.write(NAME, Some(typed)))
             />
             <Hand pad />
             <div class="keys-row">

@@ -2,12 +2,14 @@
 
 use job::walk::{Entry, Look, Mark, Point, RecordBody, Step};
 use leptos::prelude::*;
+use view::markup::Act;
 use view::record;
 use view::walk::{InHand, Kind, LookScreen, Typed};
 
 use super::book::Book;
 use super::camera::Camera;
 use super::head::Head;
+use super::line::{self, Line};
 use super::look::below;
 use super::photo::Photos;
 use super::way::{Spot, Way};
@@ -90,12 +92,18 @@ fn Standing(at: Memo<Option<At>>) -> impl IntoView {
     });
     let first = at.with_untracked(|at| at.as_ref().map(At::names)).unwrap_or_default();
     let (look, mark, name) = first;
-    let nothing = Callback::new(|_| {});
+    let way = expect_context::<Way>();
+    // What was assumed is said in a look that corrects this one.
+    let act = Callback::new(move |what: String| {
+        if let (Some(Act::Bring(_)), Some(now)) = (Act::read(&what), now.get_untracked()) {
+            way.go(&Spot::Again(now.id, false));
+        }
+    });
     view! {
         <div class="members look point-page">
             <Head words=heading back=Spot::Mark(mark) back_words=name />
             <div class="sheet">
-                <Picture scene=picture hand=Signal::stored("") act=nothing />
+                <Picture scene=picture hand=Signal::stored("") act />
                 <AnswerStrip answer />
             </div>
             <div class="bench">
@@ -103,9 +111,9 @@ fn Standing(at: Memo<Option<At>>) -> impl IntoView {
                     <Camera of=look />
                     <AgainKeys now />
                 </div>
-                <Block markup=history act=nothing />
+                <Block markup=history act />
                 <Photos of=photos />
-                {below(screen, nothing)}
+                {below(screen, act)}
                 <FollowUps at now />
             </div>
         </div>
@@ -145,16 +153,7 @@ fn FollowUps(at: Memo<Option<At>>, now: Memo<Option<Entry<Look>>>) -> impl IntoV
     view! {
         <section class="follow-ups">
             <h2>{move || step.get().map_or("Cross it out", record::step_asks)}</h2>
-            <label class="name" for="follow-words">"In words"</label>
-            <input
-                id="follow-words"
-                class="name-line"
-                type="text"
-                autocomplete="off"
-                enterkeyhint="done"
-                prop:value=move || words.get()
-                on:input:target=move |event| words.set(event.target().value())
-            />
+            <Line id="follow-words" label="In words" words write=line::into(words) />
             <div class="keys-row">
                 <button type="button" class="key" disabled=move || !said() on:click=strike>"Cross out"</button>
                 <Show when=move || step.get().is_some()>

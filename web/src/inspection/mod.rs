@@ -14,6 +14,7 @@ mod hand_over;
 mod head;
 mod heading;
 mod ink;
+mod line;
 mod look;
 mod mark;
 mod photo;

@@ -12,6 +12,7 @@ use super::camera::address_of;
 use super::hand_over::HandOver;
 use super::head::Head;
 use super::ink::Ink;
+use super::line::{self, Line};
 use super::walk::opening;
 use super::way::{Spot, Way};
 use crate::block::Block;
@@ -119,10 +120,8 @@ fn Sign() -> impl IntoView {
         <details class="group sign">
             <summary><h2>{move || if signed.get() { "Signed; sign once more" } else { "Sign" }}</h2></summary>
             <p class="problem" hidden=move || !lacks.get()>"The record lacks what is listed above. Write it down first."</p>
-            <label class="name" for="signer">"Name"</label>
-            <input id="signer" class="name-line" type="text" autocomplete="off" on:input:target=move |event| name.set(event.target().value()) />
-            <label class="name" for="signer-title">"Title and license"</label>
-            <input id="signer-title" class="name-line" type="text" autocomplete="off" on:input:target=move |event| title.set(event.target().value()) />
+            <Line id="signer" label="Name" words=name write=line::into(name) />
+            <Line id="signer-title" label="Title and license" words=title write=line::into(title) />
             <div class="options" role="radiogroup" aria-label="Closing words">{record::CLOSINGS.map(card).into_iter().collect_view()}</div>
             <Ink strokes label="Signature, to be drawn"><div class="sign-line"></div></Ink>
             <div class="keys-row">
