@@ -20,6 +20,6 @@ pub use length_text::{
 };
 pub use number_text::{NumberError, read_number};
 pub use quantity::{
-    Area, AreaLoad, Density, FlexuralRigidity, Force, Length, LineLoad, Moment, Ratio, SecondMoment, SectionModulus,
-    Slope, Speed, Stress,
+    Angle, Area, AreaLoad, Density, FlexuralRigidity, Force, Length, LineLoad, Moment, Ratio, SecondMoment,
+    SectionModulus, Slope, Speed, Stress,
 };

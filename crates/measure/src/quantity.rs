@@ -7,6 +7,8 @@
 
 use core::ops::{Add, AddAssign, Div, Mul, Neg, Sub};
 
+use crate::math;
+
 macro_rules! quantity {
     ($(#[$doc:meta])* $name:ident, $make:ident, $read:ident, $unit:literal) => {
         $(#[$doc])*
@@ -169,6 +171,11 @@ quantity!(
     Slope, from_rise_in_twelve, rise_in_twelve, "inches of rise in twelve of run"
 );
 
+quantity!(
+    /// An angle; held in degrees.
+    Angle, from_degrees, degrees, "degrees"
+);
+
 const INCHES_PER_FOOT: f64 = 12.0;
 /// An inch is 25.4 mm exactly, by definition since 1959. As 127/5 both numbers are exact in binary, which 25.4 is not.
 const MILLIMETRES_IN_FIVE_INCHES: f64 = 127.0;
@@ -197,6 +204,40 @@ impl Length {
     #[must_use]
     pub const fn millimetres(self) -> f64 {
         self.0 * MILLIMETRES_IN_FIVE_INCHES / 5.0
+    }
+}
+
+impl Angle {
+    /// Its sine.
+    #[must_use]
+    pub fn sin(self) -> Ratio {
+        math::sin(self.0.to_radians())
+    }
+
+    /// Its cosine.
+    #[must_use]
+    pub fn cos(self) -> Ratio {
+        math::cos(self.0.to_radians())
+    }
+
+    /// Its tangent.
+    #[must_use]
+    pub fn tan(self) -> Ratio {
+        math::tan(self.0.to_radians())
+    }
+}
+
+impl Slope {
+    /// The angle that a roof of this pitch makes with the level.
+    #[must_use]
+    pub fn angle(self) -> Angle {
+        Angle(math::atan2(self.0, INCHES_PER_FOOT).to_degrees())
+    }
+
+    /// The pitch of a roof that makes this angle with the level; from level to less than upright.
+    #[must_use]
+    pub fn of_angle(angle: Angle) -> Self {
+        Self(angle.tan() * INCHES_PER_FOOT)
     }
 }
 
@@ -278,3 +319,22 @@ quotient!(Force / Stress = Area, |f, s| f / s);
 quotient!(Moment / SectionModulus = Stress, |m, s| m / s);
 quotient!(Moment / Stress = SectionModulus, |m, f| m / f);
 quotient!(Moment / Force = Length, |m, f| m / f);
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Source: the steel square's brace and angle figures: 6 in 12 is 26.57 degrees, 12 in 12 is 45, 4 in 12 is 18.43;
+    /// printed to two places.
+    #[test]
+    fn a_pitch_and_its_angle() {
+        for (rise, degrees) in [(0.0, 0.0), (4.0, 18.43), (6.0, 26.57), (12.0, 45.0), (24.0, 63.43)] {
+            let pitch = Slope::from_rise_in_twelve(rise);
+            assert!((pitch.angle().degrees() - degrees).abs() < 0.005, "{rise} in 12");
+            assert!((Slope::of_angle(pitch.angle()).rise_in_twelve() - rise).abs() < 1e-12, "{rise} in 12");
+        }
+        let angle = Angle::from_degrees(30.0);
+        assert!((angle.sin() - 0.5).abs() < 1e-15);
+        assert!((angle.sin() / angle.cos() - angle.tan()).abs() < 1e-15);
+    }
+}
