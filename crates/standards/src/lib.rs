@@ -7,11 +7,13 @@
 
 pub mod asce7_16;
 pub mod asme_b18;
+pub mod ibc_2018;
 pub mod irc_2012;
 pub mod irc_2015;
 pub mod irc_2018;
 pub mod irc_2021;
 pub mod nds_2018;
+pub mod nfip_technical_bulletin_8;
 mod outside_table;
 mod source;
 pub mod technical_topic_tt_012;
