@@ -14,6 +14,7 @@ use standards::asce7_16::chapter_30::WallZone;
 use standards::nds_2018::chapter_2::ServiceMoisture;
 
 use crate::HeaderCase;
+use crate::field::HEADER_FIELDS;
 use crate::reading::Reading;
 
 /// A header case with what was understood of it and, where nothing is wrong with it, its answer.
@@ -28,7 +29,7 @@ pub struct HeaderOutcome {
 /// Reads and answers a header case. What it does not say comes from the job's site values, then from what is assumed.
 #[must_use]
 pub fn derive_header(case: &HeaderCase, site: &HeaderCase) -> HeaderOutcome {
-    let mut reading = Reading::of(case, site);
+    let mut reading = Reading::of(HEADER_FIELDS, case, site);
     let input = input(&mut reading);
     let answered = input.filter(|_| reading.problems().next().is_none()).map(|input| {
         let answer = check_header(&input);

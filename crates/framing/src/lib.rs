@@ -18,5 +18,5 @@ pub mod walk;
 pub mod words;
 
 pub use answering::{piece, reply};
-pub use case::HeaderCase;
+pub use case::{HeaderCase, Texts};
 pub use header::{HeaderOutcome, derive_header};

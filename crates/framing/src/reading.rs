@@ -2,8 +2,8 @@
 
 use measure::{Denominator, Length, read_length, read_number};
 
-use crate::HeaderCase;
-use crate::field::{FieldSpec, HEADER_FIELDS, Kind, Unsaid, kept_with_job};
+use crate::case::Texts;
+use crate::field::{FieldSpec, Kind, Unsaid, kept_with_job};
 
 /// Where the value of an input comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,15 +40,15 @@ pub struct Value {
 /// All inputs of a check as they were understood, in order.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Reading {
-    /// One for each input, in the order of [`HEADER_FIELDS`].
+    /// One for each input, in the order of its check's specs.
     pub values: Vec<Value>,
 }
 
 impl Reading {
-    /// Reads a case; what it does not say is taken from the job's site values, then assumed.
+    /// Reads a case by the specs of its check; what it does not say is taken from the job's site values, then assumed.
     #[must_use]
-    pub fn of(case: &HeaderCase, site: &HeaderCase) -> Self {
-        let values = HEADER_FIELDS.iter().map(|spec| read(spec, case, site)).collect();
+    pub fn of(specs: &'static [FieldSpec], case: &dyn Texts, site: &dyn Texts) -> Self {
+        let values = specs.iter().map(|spec| read(spec, case, site)).collect();
         Self { values }
     }
 
@@ -91,9 +91,9 @@ impl Reading {
     }
 }
 
-fn read(spec: &'static FieldSpec, case: &HeaderCase, site: &HeaderCase) -> Value {
-    let typed = case.get(spec.id).map(str::trim).filter(|text| !text.is_empty());
-    let kept = site.get(spec.id).map(str::trim).filter(|text| !text.is_empty() && kept_with_job(spec));
+fn read(spec: &'static FieldSpec, case: &dyn Texts, site: &dyn Texts) -> Value {
+    let typed = case.text(spec.id).map(str::trim).filter(|text| !text.is_empty());
+    let kept = site.text(spec.id).map(str::trim).filter(|text| !text.is_empty() && kept_with_job(spec));
     let (origin, text) = match (typed, kept, spec.unsaid) {
         (Some(text), _, _) => (Origin::Typed, text),
         (None, Some(text), _) => (Origin::Site, text),

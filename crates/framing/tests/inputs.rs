@@ -78,13 +78,13 @@ fn what_was_understood_is_echoed() {
 #[test]
 fn site_values_fill_what_was_not_typed() {
     let site = typed("ground_snow", "50 psf");
-    let from_site = Reading::of(&HeaderCase::default(), &site);
+    let from_site = Reading::of(HEADER_FIELDS, &HeaderCase::default(), &site);
     let value = from_site.get("ground_snow").unwrap();
     assert_eq!((value.origin, value.number), (Origin::Site, Some(50.0)));
-    let typed_over = Reading::of(&typed("ground_snow", "70 psf"), &site);
+    let typed_over = Reading::of(HEADER_FIELDS, &typed("ground_snow", "70 psf"), &site);
     assert_eq!(typed_over.get("ground_snow").unwrap().number, Some(70.0));
     // The opening is not the site's.
-    let not_kept = Reading::of(&HeaderCase::default(), &typed("opening_width", "9'"));
+    let not_kept = Reading::of(HEADER_FIELDS, &HeaderCase::default(), &typed("opening_width", "9'"));
     assert_eq!(not_kept.get("opening_width").unwrap().origin, Origin::Assumed);
 }
 

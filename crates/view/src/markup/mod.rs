@@ -38,7 +38,7 @@ pub use share::share;
 pub use to_do::to_do;
 pub use walk_checks::walk_checks;
 pub use walk_findings::{walk_facts, walk_findings, walk_questions, walk_remedies};
-pub use walk_readings::walk_readings;
+pub use walk_readings::{walk_readings, walk_ready};
 pub use working::working;
 
 use crate::model::State;
