@@ -142,6 +142,18 @@ texts_case! {
         exposure,
         /// Mean roof height: `25'`.
         mean_roof_height,
+        /// How the wind speed was given: `ultimate` or `nominal`.
+        speed_given_as,
+        /// Topographic factor: 1 on level ground, more on a hill, a ridge or a bluff.
+        topographic_factor,
+        /// Ground above the sea: `120'`.
+        ground_elevation,
+        /// How shut the house stays: `enclosed`, `partially_open` or `partially_enclosed`.
+        enclosure,
+        /// What shelters the roof: `fully` in the wind, `partially` or `sheltered`.
+        snow_exposure,
+        /// What is under the roof: `ventilated`, `heated`, `unheated` or `freezing`.
+        thermal,
         /// Whether the opening is near a corner of the house, where the wind pulls hardest: `yes` or `no`.
         near_corner,
         /// Wind pressure on the wall at allowable-stress level, where the drawing gives one: `17.8 psf`.

@@ -5,11 +5,12 @@ use loads::site::{AtticLive, SiteLoads, WallAbove};
 use lumber::{
     Conditions, EngineeredLabel, Grade, LabelInput, Member, Product, SawnSize, Species, candidates::header_candidates,
 };
-use measure::{AreaLoad, Length, LineLoad, Speed, Stress};
+use measure::{AreaLoad, Length, LineLoad, Ratio, Speed, Stress};
 use members::header::{
     Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderAnswer, HeaderInput, Wall, Wind, check_header,
 };
-use standards::asce7_16::chapter_26::Exposure;
+use standards::asce7_16::chapter_7::{RoofExposure, Terrain, ThermalCondition, exposure_factor};
+use standards::asce7_16::chapter_26::{Enclosure, Exposure, ground_elevation_factor};
 use standards::asce7_16::chapter_30::WallZone;
 use standards::nds_2018::chapter_2::ServiceMoisture;
 
@@ -153,7 +154,43 @@ fn site_loads(reading: &Reading) -> Option<SiteLoads> {
         _ => Exposure::D,
     };
     site.wind.mean_roof_height = reading.length("mean_roof_height")?;
+    site.wind.topographic_factor = reading.number("topographic_factor")?;
+    site.wind.ground_elevation_factor = ground_elevation_factor(reading.length("ground_elevation")?);
+    site.wind.enclosure = match reading.word("enclosure")? {
+        "partially_open" => Enclosure::PartiallyOpen,
+        "partially_enclosed" => Enclosure::PartiallyEnclosed,
+        _ => Enclosure::Enclosed,
+    };
+    site.snow.thermal = thermal(reading.word("thermal")?).factor();
+    if let Some(exposure) = snow_exposure(reading, site.wind.exposure) {
+        site.snow.exposure = exposure;
+    }
     Some(site)
+}
+
+/// What is under the roof.
+pub(crate) fn thermal(word: &str) -> ThermalCondition {
+    match word {
+        "heated" => ThermalCondition::Heated,
+        "unheated" => ThermalCondition::Unheated,
+        "freezing" => ThermalCondition::BelowFreezing,
+        _ => ThermalCondition::ColdVentilatedRoof,
+    }
+}
+
+/// The exposure factor for snow, where it was said what shelters the roof.
+pub(crate) fn snow_exposure(reading: &Reading, exposure: Exposure) -> Option<Ratio> {
+    let terrain = match exposure {
+        Exposure::B => Terrain::B,
+        Exposure::C => Terrain::C,
+        Exposure::D => Terrain::D,
+    };
+    let roof = match reading.word("snow_exposure")? {
+        "fully" => RoofExposure::Fully,
+        "sheltered" => RoofExposure::Sheltered,
+        _ => RoofExposure::Partially,
+    };
+    exposure_factor(terrain, roof).ok()
 }
 
 fn wind(reading: &Reading, support: HeaderSupport) -> Option<Wind> {

@@ -14,6 +14,7 @@ pub mod field;
 pub mod header;
 pub mod reading;
 pub mod reply;
+pub mod site;
 pub mod walk;
 pub mod words;
 

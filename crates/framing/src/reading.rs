@@ -1,6 +1,6 @@
 //! What was understood of a check's inputs: each with its value, where it comes from, and what is wrong with it.
 
-use measure::{Denominator, Length, read_length, read_number};
+use measure::{Denominator, Length, read_length, read_number, read_pitch};
 
 use crate::case::Texts;
 use crate::field::{FieldSpec, Kind, Unsaid, kept_with_job};
@@ -47,8 +47,8 @@ pub struct Reading {
 impl Reading {
     /// Reads a case by the specs of its check; what it does not say is taken from the job's site values, then assumed.
     #[must_use]
-    pub fn of(specs: &'static [FieldSpec], case: &dyn Texts, site: &dyn Texts) -> Self {
-        let values = specs.iter().map(|spec| read(spec, case, site)).collect();
+    pub fn of(specs: impl IntoIterator<Item = &'static FieldSpec>, case: &dyn Texts, site: &dyn Texts) -> Self {
+        let values = specs.into_iter().map(|spec| read(spec, case, site)).collect();
         Self { values }
     }
 
@@ -133,6 +133,14 @@ fn understand(value: &mut Value) {
             }
             Err(problem) => value.problem = Some(problem.to_string()),
         },
+        Kind::Pitch { least, most } => match read_pitch(&value.text) {
+            Ok(pitch) => {
+                value.shown = on_twelve(pitch.rise_in_twelve());
+                value.echo = format!("{} = {:.1} degrees", value.shown, pitch.angle().degrees());
+                take_number(value, pitch.rise_in_twelve(), least, most, &on_twelve);
+            }
+            Err(problem) => value.problem = Some(problem.to_string()),
+        },
         Kind::Choice(options) => match options.iter().find(|(stored, _)| stored.eq_ignore_ascii_case(&value.text)) {
             Some((stored, words)) => {
                 (*stored).clone_into(&mut value.text);
@@ -170,6 +178,11 @@ fn in_feet(inches: f64) -> String {
     Length::from_inches(inches).to_feet_inches(Denominator::Sixteenth)
 }
 
+fn on_twelve(rise: f64) -> String {
+    let whole = rise.trunc();
+    if rise == whole { format!("{whole}/12") } else { format!("{}/12", members::working::figure(rise)) }
+}
+
 fn with_unit(number: f64, unit: &str) -> String {
     let figure = members::working::figure(number);
     if unit.is_empty() { figure } else { format!("{figure} {unit}") }
@@ -182,6 +195,7 @@ const fn units(unit: &'static str) -> &'static [&'static str] {
         b"psi" => &["psi"],
         b"mph" => &["mph"],
         b"%" => &["%"],
+        b"miles" => &["miles", "mile", "mi"],
         _ => &[],
     }
 }

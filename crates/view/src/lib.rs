@@ -7,10 +7,12 @@
 //! [`markup`], [`svg`] and [`tape`] write what is read, rather than filled in, as it is put on the page.
 
 pub mod header;
+mod inputs;
 pub mod markup;
 pub mod model;
 pub mod record;
 pub mod scene;
+pub mod site;
 pub mod svg;
 pub mod tape;
 pub mod walk;

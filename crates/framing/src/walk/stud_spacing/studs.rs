@@ -40,8 +40,9 @@ pub(super) fn packs(inputs: &mut Inputs, case: &StudSpacingCase) -> Vec<Pack> {
         let which = Some(index + 1);
         let parts = text.rsplit_once(':').and_then(|(at, count)| Some((at, count.split_once(" of ")?)));
         let Some((at, (found, asked))) = parts else {
+            let begun = text.trim_end().ends_with(": of");
             let problem = "a double is written by its place, found and asked, like 64: 1 of 2.";
-            inputs.refuse_one(DOUBLE.id, which, problem);
+            inputs.refuse_one(DOUBLE.id, which, if begun { "how many were found, of how many?" } else { problem });
             continue;
         };
         let at = inputs.read_one(at, &DOUBLE, which);
@@ -109,8 +110,10 @@ pub(super) fn wrongs(inputs: &mut Inputs, case: &StudSpacingCase) -> Vec<Wrong> 
     for (index, text) in inputs.list(&case.studs_found, FOUND.id).iter().enumerate() {
         let which = Some(index + 1);
         let Some((at, bowed, by)) = parts(text) else {
+            let begun = text.trim_end().ends_with(": bowed") || text.trim_end().ends_with(": notched");
             let taken = "a stud is written by its place and what is wrong, like 33: bowed 3/8 or 33: notched 1.";
-            inputs.refuse_one(FOUND.id, which, &format!("“{}” was given; {taken}", short(text)));
+            let refused = format!("“{}” was given; {taken}", short(text));
+            inputs.refuse_one(FOUND.id, which, if begun { "by how much?" } else { &refused });
             continue;
         };
         let at = inputs.read_one(at, &FOUND, which);

@@ -197,7 +197,7 @@ fn packs(pen: &mut Pen, row: &DrawnRow, part: Part) {
             }
             match found {
                 Some(found) if other < *found => crossed(pen, left, 0.0, right, depth, Ink::Ink),
-                Some(_) => pen.shape(rectangle(left, 0.0, right, depth), Weight::Hidden, Ink::Short, false),
+                Some(_) => pen.shape(rectangle(left, 0.0, right, depth), Weight::Seen, Ink::Short, true),
                 None => pen.shape(rectangle(left, 0.0, right, depth), Weight::Hidden, Ink::Ink, false),
             }
         }

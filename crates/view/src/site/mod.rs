@@ -1,0 +1,113 @@
+//! The screen of Site: from a place's outcome to what is shown.
+
+mod given;
+
+use std::sync::Arc;
+
+use framing::Texts;
+use framing::site::{SiteOutcome, derive_site};
+
+pub use given::{GIVERS, Given, give, given, write};
+
+use crate::inputs;
+use crate::model::{Answer, Field, FieldId, State, Table, WorkingPart};
+use crate::scene::Scene;
+
+/// The input that comes to hand first.
+pub const FIRST: FieldId = "wind_speed";
+
+/// What is looked at.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Topic {
+    /// Wind on its parts: walls, windows, studs, roof.
+    #[default]
+    Parts,
+    /// Wind on the whole house: the push and the turning over.
+    House,
+    /// What lifts the roof.
+    Uplift,
+    /// Snow.
+    Snow,
+    /// Weights and live loads.
+    Weights,
+}
+
+impl Topic {
+    /// All of them, in order.
+    pub const ALL: [Self; 5] = [Self::Parts, Self::House, Self::Uplift, Self::Snow, Self::Weights];
+
+    /// Its word.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Parts => "Wind on parts",
+            Self::House => "On the house",
+            Self::Uplift => "Uplift",
+            Self::Snow => "Snow",
+            Self::Weights => "Weights",
+        }
+    }
+}
+
+/// Everything that the screen of Site shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteScreen {
+    /// The answer to what is looked at.
+    pub answer: Answer,
+    /// False when an input is wrong and the answer is the last good one.
+    pub current: bool,
+    /// The house, with what is looked at.
+    pub picture: Scene,
+    /// The inputs, in order.
+    pub fields: Arc<Vec<Field>>,
+    /// Questions still to be answered, each with the field that answers it.
+    pub questions: Vec<(FieldId, String)>,
+    /// The results of what is looked at.
+    pub tables: Vec<Table>,
+    /// What was assumed.
+    pub assumptions: Vec<(Option<FieldId>, String)>,
+    /// The usual cautions.
+    pub cautions: Vec<String>,
+    /// The working of what is looked at.
+    pub working: Vec<WorkingPart>,
+}
+
+/// The small picture of an option, where it has one.
+#[must_use]
+pub fn option_picture(_: FieldId, _: &str, _: &str) -> Option<Scene> {
+    None
+}
+
+/// What the screen of Site shows for what was typed.
+#[must_use]
+pub fn screen(fields: &dyn Texts, topic: Topic, last_good: Option<&SiteScreen>) -> SiteScreen {
+    let outcome = derive_site(fields);
+    let kept = last_good.cloned().unwrap_or_else(nothing_yet);
+    SiteScreen { fields: Arc::new(inputs::fields(&outcome.reading)), ..answered(&outcome, topic, kept) }
+}
+
+fn answered(_: &SiteOutcome, _: Topic, kept: SiteScreen) -> SiteScreen {
+    kept
+}
+
+/// Before anything could be answered.
+fn nothing_yet() -> SiteScreen {
+    SiteScreen {
+        answer: Answer {
+            state: State::NotKnown,
+            figure: "Site".to_owned(),
+            word: "still to be said".to_owned(),
+            share: None,
+            share_text: String::new(),
+            action: Vec::new(),
+        },
+        current: false,
+        picture: Scene { left: 0.0, top: 0.0, width: 100.0, height: 60.0, marks: Vec::new(), alt: String::new() },
+        fields: Arc::default(),
+        questions: Vec::new(),
+        tables: Vec::new(),
+        assumptions: Vec::new(),
+        cautions: Vec::new(),
+        working: Vec::new(),
+    }
+}
