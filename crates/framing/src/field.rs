@@ -10,7 +10,7 @@ pub use header::HEADER_FIELDS;
 pub use site::{SITE_FIELDS, site_fields};
 
 /// How an input is written.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 pub enum Kind {
     /// A length.
     Length {
@@ -30,8 +30,13 @@ pub enum Kind {
         /// The most that is taken.
         most: f64,
     },
-    /// A roof's pitch, as rise in twelve.
-    Pitch {
+    /// A number that is written in a way of its own, such as a roof's pitch. How it is read stands here, not in the
+    /// reader, so that a check without such an input does not carry it along.
+    Special {
+        /// Reads a text: the number, and what was understood; or a sentence.
+        read: fn(&str) -> Result<(f64, String), String>,
+        /// Writes the number.
+        written: fn(f64) -> String,
         /// The least that is taken.
         least: f64,
         /// The most that is taken.
@@ -94,7 +99,7 @@ pub enum Unsaid {
 }
 
 /// One input.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 pub struct FieldSpec {
     /// Its stable name, the same in the command, the screen and the job file.
     pub id: &'static str,
@@ -108,6 +113,13 @@ pub struct FieldSpec {
     pub group: Group,
     /// What is used when it is not said.
     pub unsaid: Unsaid,
+}
+
+/// An input is told by its name.
+impl PartialEq for FieldSpec {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+    }
 }
 
 pub(crate) const fn feet(bare: LengthUnit, least: f64, most: f64) -> Kind {

@@ -1,6 +1,6 @@
 //! What was understood of a check's inputs: each with its value, where it comes from, and what is wrong with it.
 
-use measure::{Denominator, Length, read_length, read_number, read_pitch};
+use measure::{Denominator, Length, read_length, read_number};
 
 use crate::case::Texts;
 use crate::field::{FieldSpec, Kind, Unsaid, kept_with_job};
@@ -133,13 +133,13 @@ fn understand(value: &mut Value) {
             }
             Err(problem) => value.problem = Some(problem.to_string()),
         },
-        Kind::Pitch { least, most } => match read_pitch(&value.text) {
-            Ok(pitch) => {
-                value.shown = on_twelve(pitch.rise_in_twelve());
-                value.echo = format!("{} = {:.1} degrees", value.shown, pitch.angle().degrees());
-                take_number(value, pitch.rise_in_twelve(), least, most, &on_twelve);
+        Kind::Special { read, written, least, most } => match read(&value.text) {
+            Ok((number, echo)) => {
+                value.shown = written(number);
+                value.echo = echo;
+                take_number(value, number, least, most, &written);
             }
-            Err(problem) => value.problem = Some(problem.to_string()),
+            Err(problem) => value.problem = Some(problem),
         },
         Kind::Choice(options) => match options.iter().find(|(stored, _)| stored.eq_ignore_ascii_case(&value.text)) {
             Some((stored, words)) => {
@@ -176,11 +176,6 @@ fn written(length: Length, most: f64) -> String {
 
 fn in_feet(inches: f64) -> String {
     Length::from_inches(inches).to_feet_inches(Denominator::Sixteenth)
-}
-
-fn on_twelve(rise: f64) -> String {
-    let whole = rise.trunc();
-    if rise == whole { format!("{whole}/12") } else { format!("{}/12", members::working::figure(rise)) }
 }
 
 fn with_unit(number: f64, unit: &str) -> String {

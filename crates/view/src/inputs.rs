@@ -7,7 +7,7 @@ use crate::model::{Entry, Field, Group, Origin};
 
 /// Every input, in the order they are asked. The size is chosen from the list of sizes, not typed.
 pub(crate) fn fields(reading: &Reading) -> Vec<Field> {
-    reading.values.iter().filter(|value| value.spec.kind != Kind::Size).map(field).collect()
+    reading.values.iter().filter(|value| !matches!(value.spec.kind, Kind::Size)).map(field).collect()
 }
 
 fn field(value: &Value) -> Field {
@@ -37,7 +37,7 @@ fn entry(value: &Value) -> Entry {
         Kind::Length { least, most, .. } => Entry::Length { least, most },
         Kind::Number { unit, .. } => Entry::Number { unit },
         Kind::Choice(options) => Entry::Choice(options),
-        Kind::Pitch { .. } | Kind::Name | Kind::Size => Entry::Text,
+        Kind::Special { .. } | Kind::Name | Kind::Size => Entry::Text,
     }
 }
 

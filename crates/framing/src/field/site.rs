@@ -1,6 +1,7 @@
 //! The inputs of Site: what the building department says, the ground, and the house's outline.
 
 use measure::LengthUnit::{Feet, Inches};
+use measure::read_pitch;
 
 use super::Group::{Glass, Ground, House, Parts, Place, RoofSnow, Upwind, Weights, Wing};
 use super::Unsaid::{Assumed, Nothing};
@@ -13,7 +14,17 @@ const ROOF: Kind = Kind::Choice(&[
     ("gambrel", "gambrel"),
     ("flat", "flat"),
 ]);
-const PITCH: Kind = Kind::Pitch { least: 0.0, most: 24.0 };
+const PITCH: Kind = Kind::Special { read: pitch, written: on_twelve, least: 0.0, most: 24.0 };
+
+fn pitch(text: &str) -> Result<(f64, String), String> {
+    let pitch = read_pitch(text).map_err(|problem| problem.to_string())?;
+    let rise = pitch.rise_in_twelve();
+    Ok((rise, format!("{} = {:.1} degrees", on_twelve(rise), pitch.angle().degrees())))
+}
+
+fn on_twelve(rise: f64) -> String {
+    format!("{}/12", members::working::figure(rise))
+}
 
 /// The inputs of Site that no check has by itself.
 pub const SITE_FIELDS: &[FieldSpec] = &[
