@@ -18,7 +18,7 @@ fn lines(text: &str) -> impl Iterator<Item = Vec<&str>> {
     text.lines().filter(|line| !line.starts_with('#')).map(|line| line.split(',').collect())
 }
 
-fn zone(name: &str) -> RoofZone {
+fn zone(name: &str) -> Option<RoofZone> {
     let all = [
         ("1p", RoofZone::OnePrime),
         ("1", RoofZone::One),
@@ -30,15 +30,16 @@ fn zone(name: &str) -> RoofZone {
         ("3e", RoofZone::ThreeE),
         ("3r", RoofZone::ThreeR),
     ];
-    all.into_iter().find(|(known, _)| *known == name).unwrap_or_else(|| panic!("zone {name}")).1
+    all.into_iter().find(|(known, _)| *known == name).map(|(_, zone)| zone)
 }
 
 fn roof(shape: RoofShape, degrees: f64, height_to_breadth: f64) -> Roof {
     Roof { shape, angle: Angle::from_degrees(degrees), height_to_breadth }
 }
 
-fn suction(roof: &Roof, zone: RoofZone, square_feet: f64) -> f64 {
-    roof_pressure_coefficient(roof, zone, Toward::Outside, Area::from_square_feet(square_feet), false).unwrap().gc_p
+fn suction(roof: &Roof, zone: RoofZone, square_feet: f64) -> Option<f64> {
+    let area = Area::from_square_feet(square_feet);
+    Some(roof_pressure_coefficient(roof, zone, Toward::Outside, area, false).ok()?.gc_p)
 }
 
 /// Source: an adopted code's roof test protocols (2020), 175 mph, Exposure C, every row but the table whose numbers are
@@ -60,7 +61,7 @@ fn small_area_suctions_of_an_adopted_code() {
         let q_h = velocity_pressure(Speed::from_mph(175.0), k_h, 1.0, DIRECTIONALITY_FACTOR, 1.0) * 0.6;
         for name in zones.split(';') {
             // The figures' smallest areas: some curves are level to 2 or 4 sq ft only.
-            let gc_p = suction(&roof, zone(name), 1.0);
+            let gc_p = suction(&roof, zone(name).unwrap(), 1.0).unwrap();
             let found = design_pressure(q_h, gc_p, 0.18).psf();
             let printed: f64 = printed.parse().unwrap();
             assert!((found - printed).abs() <= 0.9, "{of} {feet} ft zone {name}: {found:.1} against {printed}");
@@ -154,7 +155,7 @@ fn the_edition_before_by_a_code_table() {
     ] {
         let roof = roof(RoofShape::Gable, degrees, 0.5);
         let area = Area::from_square_feet(square_feet);
-        let gc_p = before(&roof, zone(name), Toward::Outside, area, false).unwrap().gc_p;
+        let gc_p = before(&roof, zone(name).unwrap(), Toward::Outside, area, false).unwrap().gc_p;
         let found = q * (gc_p - 0.18);
         assert!((found - printed).abs() <= 0.15, "{degrees} {name} {square_feet}: {found:.2} against {printed}");
     }
@@ -170,7 +171,7 @@ fn corners_edges_field() {
                 let zones = roof.zones().unwrap();
                 of.iter()
                     .filter(|zone| zones.contains(zone))
-                    .map(|zone| suction(&roof, *zone, 10.0))
+                    .map(|zone| suction(&roof, *zone, 10.0).unwrap())
                     .fold(0.0, f64::min)
             };
             let corner = most(&[RoofZone::Three, RoofZone::ThreeE, RoofZone::ThreeR]);
