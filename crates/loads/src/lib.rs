@@ -9,6 +9,8 @@
 
 pub mod combination;
 pub mod header;
+pub mod house;
 pub mod site;
 pub mod snow;
 pub mod wall_wind;
+pub mod wind;
