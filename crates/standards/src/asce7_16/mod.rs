@@ -15,5 +15,6 @@ pub mod chapter_28;
 pub mod chapter_30;
 pub mod chapter_4;
 pub mod chapter_7;
+pub mod chapter_7_sloped;
 
 const DOCUMENT: &str = "ASCE 7-16";
