@@ -11,9 +11,7 @@ pub mod uplift;
 use measure::{Area, AreaLoad, Force, Length, Ratio};
 use standards::OutsideTable;
 use standards::asce7_16::chapter_2::{Combination, LoadCase};
-use standards::asce7_16::chapter_26::{
-    DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure, velocity_pressure_coefficient,
-};
+use standards::asce7_16::chapter_26::{DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure};
 use standards::{Source, Status};
 
 use crate::house::{House, RoofKind, WindDirection};
@@ -42,7 +40,7 @@ pub struct VelocityPressure {
 /// A wind speed off the maps, or a height that the equation does not cover.
 pub fn velocity_pressure_at(wind: &SiteWind, height: Length, least: Ratio) -> Result<VelocityPressure, OutsideTable> {
     basic_wind_speed_is_mapped(wind.speed)?;
-    let coefficient = velocity_pressure_coefficient(wind.exposure, height)?.max(least);
+    let coefficient = wind.velocity_pressure_coefficient(height)?.max(least);
     let pressure = velocity_pressure(
         wind.speed,
         coefficient,

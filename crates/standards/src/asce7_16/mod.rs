@@ -9,6 +9,7 @@
 pub mod chapter_1;
 pub mod chapter_2;
 pub mod chapter_26;
+pub mod chapter_26_7;
 pub mod chapter_26_8;
 pub mod chapter_27;
 pub mod chapter_28;
