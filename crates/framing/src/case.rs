@@ -61,6 +61,7 @@ macro_rules! texts_case {
         }
     };
 }
+pub(crate) use texts_case;
 
 texts_case! {
     /// The inputs of a header check. Each is a text with its unit; one that is left out is assumed, and the answer says

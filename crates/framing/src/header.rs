@@ -5,7 +5,7 @@ use loads::site::{AtticLive, SiteLoads, WallAbove};
 use lumber::{
     Conditions, EngineeredLabel, Grade, LabelInput, Member, Product, SawnSize, Species, candidates::header_candidates,
 };
-use measure::{AreaLoad, Length, LineLoad, Ratio, Speed, Stress};
+use measure::{AreaLoad, Length, LineLoad, Ratio, Stress};
 use members::header::{
     Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderAnswer, HeaderInput, Wall, Wind, check_header,
 };
@@ -71,6 +71,9 @@ fn input(reading: &mut Reading) -> Option<HeaderInput> {
 }
 
 fn refuse_what_does_not_agree(reading: &mut Reading) {
+    if let Some(problem) = crate::site::speed_off_the_maps(reading) {
+        reading.refuse("wind_speed", problem);
+    }
     let (wall, head) = (reading.length("wall_height"), reading.length("head_height"));
     if let (Some(wall), Some(head)) = (wall, head) {
         let room = members::header::room_between(wall, head);
@@ -147,7 +150,7 @@ fn site_loads(reading: &Reading) -> Option<SiteLoads> {
     if let Some(total) = reading.number("wall_above") {
         site.wall_above = WallAbove::Total(LineLoad::from_plf(total));
     }
-    site.wind.speed = Speed::from_mph(reading.number("wind_speed")?);
+    site.wind.speed = crate::site::basic_speed(reading)?;
     site.wind.exposure = match reading.word("exposure")? {
         "B" => Exposure::B,
         "C" => Exposure::C,
@@ -155,7 +158,7 @@ fn site_loads(reading: &Reading) -> Option<SiteLoads> {
     };
     site.wind.mean_roof_height = reading.length("mean_roof_height")?;
     site.wind.topographic_factor = reading.number("topographic_factor")?;
-    site.wind.ground_elevation_factor = ground_elevation_factor(reading.length("ground_elevation")?);
+    site.wind.ground_elevation_factor = ground_elevation_factor(reading.feet("ground_elevation")?);
     site.wind.enclosure = match reading.word("enclosure")? {
         "partially_open" => Enclosure::PartiallyOpen,
         "partially_enclosed" => Enclosure::PartiallyEnclosed,

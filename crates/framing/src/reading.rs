@@ -70,6 +70,12 @@ impl Reading {
         self.number(id).map(Length::from_inches)
     }
 
+    /// The distance of an input that is given in feet alone.
+    #[must_use]
+    pub fn feet(&self, id: &str) -> Option<Length> {
+        self.number(id).map(Length::from_feet)
+    }
+
     /// The words of an input as stored: the value of a choice, or a name.
     #[must_use]
     pub fn word(&self, id: &str) -> Option<&str> {
@@ -190,6 +196,7 @@ const fn units(unit: &'static str) -> &'static [&'static str] {
         b"psi" => &["psi"],
         b"mph" => &["mph"],
         b"%" => &["%"],
+        b"ft" => &["ft", "feet", "'"],
         b"miles" => &["miles", "mile", "mi"],
         _ => &[],
     }

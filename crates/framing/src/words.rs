@@ -19,6 +19,12 @@ pub fn length(length: Length) -> String {
     length.to_feet_inches(Denominator::Sixteenth)
 }
 
+/// A spacing, which is called in inches.
+#[must_use]
+pub fn inches(length: Length) -> String {
+    length.to_inches_fraction(Denominator::Sixteenth)
+}
+
 /// A share as a percentage. A share over the limit never reads as 100 %, however little it is over.
 #[must_use]
 pub fn percent(share: f64) -> String {

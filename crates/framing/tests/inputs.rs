@@ -49,6 +49,7 @@ fn nonsense_is_refused_at_its_field_with_a_sentence() {
     for spec in HEADER_FIELDS {
         let nonsense: &[&str] = match spec.kind {
             Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "6' 14\"", "NaN", "1e3", "1/0", "5/6"],
+            Kind::Number { unit: "ft", .. } => &["-1", "1000000000", "far", "6 in", "NaN", "40 kg"],
             Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN", "1e3", "40 kg", "--4"],
             Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
             Kind::Choice(_) => &["neither", "0"],

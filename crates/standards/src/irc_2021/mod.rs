@@ -12,6 +12,7 @@
 
 mod header_table;
 pub mod r301;
+pub mod r301_6;
 pub mod r403_1_6;
 pub mod r502_6;
 pub mod r502_8;
