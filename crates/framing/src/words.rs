@@ -7,7 +7,8 @@ use measure::{Denominator, Length};
 use members::header::{
     Above, CutKind, HeaderAnswer, HeaderInput, KingTable, Limit, Misfit, TableAnswer, Tried, Verdict, Wind,
 };
-use members::working::{Basis, figure};
+use members::working::Basis;
+pub use members::working::figure;
 use standards::{Source, Status};
 
 use crate::field::{Unsaid, header_field};

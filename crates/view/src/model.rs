@@ -7,7 +7,7 @@ use crate::scene::Scene;
 /// The stable name of an input, the same as in the headless command: `opening_width`.
 pub type FieldId = &'static str;
 
-/// The five states that a verdict can be in.
+/// The states that an answer can be in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum State {
     /// It carries its load.
@@ -20,6 +20,8 @@ pub enum State {
     Outside,
     /// Something is still to be said.
     NotKnown,
+    /// An answer that is no verdict: a load.
+    Told,
 }
 
 /// The answer of a screen: what is largest on it.

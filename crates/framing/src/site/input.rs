@@ -181,3 +181,40 @@ fn step(reading: &Reading, house: &House) -> Option<RoofStep> {
 pub fn layers(reading: &Reading, id: &str) -> Result<Vec<Weighed>, String> {
     reading.word(id).map_or(Ok(Vec::new()), |text| weights::weigh(text).map_err(|problem| problem.to_string()))
 }
+
+/// The house as it is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DrawnHouse {
+    /// Along the ridge.
+    pub length: Length,
+    /// Square to it.
+    pub width: Length,
+    /// Height of the eave.
+    pub eave_height: Length,
+    /// Height of the ridge.
+    pub ridge_height: Length,
+    /// Length of the ridge.
+    pub ridge_length: Length,
+    /// Eave overhang.
+    pub overhang: Length,
+    /// Width of the zones along edges.
+    pub zone_width: Length,
+    /// Its roof: `gable`, `hip`, `one-slope`, `gambrel` or `flat`.
+    pub roof: &'static str,
+}
+
+/// The house as it is drawn; none where an input of it is wrong.
+#[must_use]
+pub fn drawn(reading: &Reading) -> Option<DrawnHouse> {
+    let house = house(reading)?;
+    Some(DrawnHouse {
+        length: house.length,
+        width: house.width,
+        eave_height: house.eave_height,
+        ridge_height: house.ridge_height(),
+        ridge_length: house.ridge_length(),
+        overhang: house.eave_overhang,
+        zone_width: loads::wind::roof::zone_width(&house),
+        roof: house.roof.name(),
+    })
+}

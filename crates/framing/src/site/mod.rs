@@ -16,6 +16,7 @@ mod wind;
 mod working;
 
 pub use case::SiteCase;
+pub use input::{DrawnHouse, drawn};
 pub use starts::starts;
 
 use crate::Texts;

@@ -56,5 +56,6 @@ pub const fn state_class(state: State) -> &'static str {
         State::Short => "short",
         State::Outside => "outside",
         State::NotKnown => "not-known",
+        State::Told => "told",
     }
 }

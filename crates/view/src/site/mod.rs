@@ -1,16 +1,22 @@
 //! The screen of Site: from a place's outcome to what is shown.
 
+mod answer;
 mod given;
+mod picture;
+mod tables;
 
 use std::sync::Arc;
 
 use framing::Texts;
+use framing::field::site_fields;
+use framing::reply::{StepReply, WorkingReply};
+use framing::site::reply::{GravityReply, SnowReply, WindReply};
 use framing::site::{SiteOutcome, derive_site};
 
 pub use given::{GIVERS, Given, give, given, write};
 
 use crate::inputs;
-use crate::model::{Answer, Field, FieldId, State, Table, WorkingPart};
+use crate::model::{Answer, Field, FieldId, State, Table, WorkingPart, WorkingStep};
 use crate::scene::Scene;
 
 /// The input that comes to hand first.
@@ -74,21 +80,63 @@ pub struct SiteScreen {
 
 /// The small picture of an option, where it has one.
 #[must_use]
-pub fn option_picture(_: FieldId, _: &str, _: &str) -> Option<Scene> {
-    None
+pub fn option_picture(field: FieldId, value: &str, words: &str) -> Option<Scene> {
+    picture::option(field, value, words)
 }
 
 /// What the screen of Site shows for what was typed.
+///
+/// When an input is wrong the last good answer stays, marked as not current; the inputs are always those of now.
 #[must_use]
 pub fn screen(fields: &dyn Texts, topic: Topic, last_good: Option<&SiteScreen>) -> SiteScreen {
     let outcome = derive_site(fields);
-    let kept = last_good.cloned().unwrap_or_else(nothing_yet);
-    SiteScreen { fields: Arc::new(inputs::fields(&outcome.reading)), ..answered(&outcome, topic, kept) }
+    let inputs = Arc::new(inputs::fields(&outcome.reading));
+    match &outcome.answered {
+        Some(answered) => SiteScreen { fields: inputs, ..shown(&outcome, topic, answered) },
+        None => {
+            let kept = last_good.cloned().unwrap_or_else(nothing_yet);
+            SiteScreen { fields: inputs, current: false, ..kept }
+        }
+    }
 }
 
-fn answered(_: &SiteOutcome, _: Topic, kept: SiteScreen) -> SiteScreen {
-    kept
+fn shown(outcome: &SiteOutcome, topic: Topic, (wind, snow, gravity): &Answered) -> SiteScreen {
+    let about = match topic {
+        Topic::Parts | Topic::House | Topic::Uplift => &wind.about,
+        Topic::Snow => &snow.about,
+        Topic::Weights => &gravity.about,
+    };
+    let field = |id: &str| site_fields().map(|spec| spec.id).find(|known| *known == id);
+    SiteScreen {
+        answer: answer::answer(topic, wind, snow, gravity),
+        current: true,
+        picture: picture::picture(topic, &outcome.reading, (wind, snow, gravity)),
+        fields: Arc::default(),
+        questions: about.questions.iter().filter_map(|(id, asks)| Some((field(id)?, asks.clone()))).collect(),
+        tables: tables::tables(topic, wind, snow, gravity),
+        assumptions: about.assumed.iter().map(|one| (one.input.as_deref().and_then(field), one.says.clone())).collect(),
+        cautions: about.cautions.clone(),
+        working: about.working.iter().map(working).collect(),
+    }
 }
+
+fn working(part: &WorkingReply) -> WorkingPart {
+    let step = |step: &StepReply| {
+        let value = framing::words::figure(step.value);
+        WorkingStep {
+            symbol: step.symbol.clone(),
+            meaning: step.meaning.clone(),
+            expression: step.expression.clone(),
+            value: if step.unit.is_empty() { value } else { format!("{value} {}", step.unit) },
+            assumed: step.source == "assumed",
+            source: step.source.clone(),
+        }
+    };
+    WorkingPart { heading: part.heading.clone(), steps: part.steps.iter().map(step).collect() }
+}
+
+/// The wind, the snow, and weights with live loads.
+type Answered = (WindReply, SnowReply, GravityReply);
 
 /// Before anything could be answered.
 fn nothing_yet() -> SiteScreen {
