@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use view::markup::{self, Act};
 use view::model::{FieldId, Group};
-use view::site::{SiteScreen, Topic};
+use view::site::{FIRST_QUESTIONS, SiteScreen, Topic};
 
 use super::book::Book;
 use super::look_choice::LookChoice;
@@ -14,7 +14,6 @@ use crate::answer_strip::AnswerStrip;
 use crate::block::Block;
 use crate::browser;
 use crate::fields::{Groups, Hand, Inputs, Pad};
-use crate::laid::Laid;
 use crate::picture::Picture;
 
 const GROUPS: Groups = &[
@@ -56,28 +55,21 @@ const BELOW: [fn(&SiteScreen) -> String; 3] = [
     |screen| markup::cautions(&screen.cautions).into_string(),
 ];
 
-/// The place.
+/// The place: one question after the other the first time, then everything.
 #[component]
 pub fn SitePage() -> impl IntoView {
     let book = expect_context::<Book>();
+    let first = book.fields.with_untracked(|fields| view::site::is_first_time(fields));
+    let step = RwSignal::new(first.then_some(0_usize));
     let pad = pad_of(book);
-    let act = Callback::new(move |what: String| match Act::read(&what) {
-        Some(Act::Bring(field)) => pad.bring_named(field),
-        Some(Act::Ready(index)) => {
-            if let Some(by) = view::site::GIVERS.get(index) {
-                book.give(book.hand.get_untracked(), by);
-            }
-        }
-        _ => {}
-    });
+    let act = acting(book, pad);
     let picture = Memo::new(move |_| book.screen.with(|screen| screen.picture.clone()));
     let answer = Memo::new(move |_| book.screen.with(|screen| (screen.answer.clone(), !screen.current)));
-    let part = move |write: fn(&SiteScreen) -> String| Signal::derive(move || book.screen.with(write));
     let given = Signal::derive(move || {
         book.fields.with(|fields| markup::given(&view::site::given(fields, book.hand.get())).into_string())
     });
-    let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
-    let laid = Laid::begin(3, browser::say_ready);
+    let asks_all = Memo::new(move |_| step.get().is_none());
+    browser::after_paint(browser::say_ready);
     view! {
         <div class="members site" class:typing=pad.typing>
             <h1 class="said">"Site"</h1>
@@ -85,25 +77,93 @@ pub fn SitePage() -> impl IntoView {
                 <Picture scene=picture hand=book.hand.into() act />
                 <AnswerStrip answer />
             </div>
-            <Topics />
+            <Show when=move || asks_all.get()>
+                <Topics />
+            </Show>
             <div class="bench">
-                {laid.part(1, move || view! {
-                    <Hand pad />
-                    <Block markup=given act />
-                    <div class="keys-row">
-                        <button type="button" class="key" disabled=move || !book.can_undo() on:click=move |_| book.undo()>"Undo"</button>
-                        <button type="button" class="key" aria-haspopup="dialog" on:click=|_| working::open()>"Working"</button>
-                    </div>
-                    <Block markup=to_do act />
-                }.into_any())}
-                {laid.part(2, move || view! { <Inputs pad groups=GROUPS /> }.into_any())}
-                {laid.part(3, move || view! {
-                    {BELOW.into_iter().map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
-                    <JobName />
-                    <LookChoice />
-                }.into_any())}
+                <Show when=move || !asks_all.get()>
+                    <Questions step />
+                </Show>
+                <Hand pad=Pad { way_on: Some(way_on(book, step)), ..pad } />
+                <Block markup=given act />
+                <Show when=move || asks_all.get()>
+                    <Everything pad act />
+                </Show>
             </div>
         </div>
+    }
+}
+
+fn acting(book: Book, pad: Pad) -> Callback<String> {
+    Callback::new(move |what: String| match Act::read(&what) {
+        Some(Act::Bring(field)) => pad.bring_named(field),
+        Some(Act::Ready(index)) => {
+            if let Some(by) = view::site::GIVERS.get(index) {
+                book.give(book.hand.get_untracked(), by);
+            }
+        }
+        _ => {}
+    })
+}
+
+/// On to the next of the first questions, while they are asked.
+fn way_on(book: Book, step: RwSignal<Option<usize>>) -> (Signal<Option<String>>, Callback<()>) {
+    let words = Signal::derive(move || {
+        let next = step.get()? + 1;
+        let Some(id) = FIRST_QUESTIONS.get(next) else { return Some("all of it".to_owned()) };
+        book.screen
+            .with(|screen| screen.fields.iter().find(|field| field.id == *id).map(|field| field.label.to_owned()))
+    });
+    (words, Callback::new(move |()| go_to(book, step, step.get_untracked().map_or(0, |now| now + 1))))
+}
+
+fn go_to(book: Book, step: RwSignal<Option<usize>>, question: usize) {
+    match FIRST_QUESTIONS.get(question) {
+        Some(id) => {
+            book.hand.set(*id);
+            step.set(Some(question));
+        }
+        None => {
+            book.hand.set(FIRST_QUESTIONS[0]);
+            step.set(None);
+        }
+    }
+    browser::to_top();
+}
+
+/// Which question it is, and the ways back and past all of them.
+#[component]
+fn Questions(step: RwSignal<Option<usize>>) -> impl IntoView {
+    let book = expect_context::<Book>();
+    let now = move || step.get().unwrap_or_default();
+    view! {
+        <div class="questions">
+            <p>{move || format!("Question {} of {}. What you do not know is assumed, and says so.", now() + 1, FIRST_QUESTIONS.len())}</p>
+            <div class="keys-row">
+                <button type="button" class="key" disabled=move || now() == 0 on:click=move |_| go_to(book, step, now().saturating_sub(1))>"Back"</button>
+                <button type="button" class="key" on:click=move |_| go_to(book, step, usize::MAX)>"Show all"</button>
+            </div>
+        </div>
+    }
+}
+
+/// Everything else of the place.
+#[component]
+fn Everything(pad: Pad, act: Callback<String>) -> impl IntoView {
+    let book = expect_context::<Book>();
+    let part = move |write: fn(&SiteScreen) -> String| Signal::derive(move || book.screen.with(write));
+    let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
+    view! {
+        <div class="keys-row">
+            <button type="button" class="key" disabled=move || !book.can_undo() on:click=move |_| book.undo()>"Undo"</button>
+            <button type="button" class="key" aria-haspopup="dialog" on:click=|_| working::open()>"Working"</button>
+        </div>
+        <Block markup=to_do act />
+        {BELOW.into_iter().take(1).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+        <Inputs pad groups=GROUPS />
+        {BELOW.into_iter().skip(1).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+        <JobName />
+        <LookChoice />
     }
 }
 
@@ -114,7 +174,10 @@ fn Topics() -> impl IntoView {
     let card = move |topic: Topic| {
         let here = move || book.topic.get() == topic;
         view! {
-            <button type="button" class="topic" class:here=here aria-pressed=move || here().to_string() on:click=move |_| book.topic.set(topic)>
+            <button type="button" class="topic" class:here=here aria-pressed=move || here().to_string() on:click=move |_| {
+                book.topic.set(topic);
+                book.hand.set(topic.first());
+            }>
                 {topic.word()}
             </button>
         }

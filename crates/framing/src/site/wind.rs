@@ -91,15 +91,15 @@ fn wall(part: &str, place: &str, found: &WallPressure) -> PressureReply {
 /// Where a part of the roof is, in words.
 fn roof_place(zone: RoofZone) -> &'static str {
     match zone {
-        RoofZone::OnePrime => "the middle",
+        RoofZone::OnePrime => "in the middle",
         RoofZone::One => "away from edges",
         RoofZone::Two => "along edges",
         RoofZone::TwoE => "along the eave",
         RoofZone::TwoN => "along the rake",
         RoofZone::TwoR => "along the ridge",
         RoofZone::Three => "in corners",
-        RoofZone::ThreeE => "eave corners",
-        RoofZone::ThreeR => "ridge ends",
+        RoofZone::ThreeE => "at eave corners",
+        RoofZone::ThreeR => "at ridge ends",
     }
 }
 

@@ -46,13 +46,49 @@ impl Topic {
     #[must_use]
     pub const fn word(self) -> &'static str {
         match self {
-            Self::Parts => "Wind on parts",
-            Self::House => "On the house",
+            Self::Parts => "Parts",
+            Self::House => "Push",
             Self::Uplift => "Uplift",
             Self::Snow => "Snow",
-            Self::Weights => "Weights",
+            Self::Weights => "Weight",
         }
     }
+}
+
+impl Topic {
+    /// The input that comes to hand with it.
+    #[must_use]
+    pub const fn first(self) -> FieldId {
+        match self {
+            Self::Parts => FIRST,
+            Self::House => "eave_height",
+            Self::Uplift => "roof_pitch",
+            Self::Snow => "ground_snow",
+            Self::Weights => "roof_layers",
+        }
+    }
+}
+
+/// What is asked one after the other the first time.
+pub const FIRST_QUESTIONS: [FieldId; 12] = [
+    "wind_speed",
+    "speed_given_as",
+    "exposure",
+    "hill",
+    "ground_snow",
+    "hurricane_coast",
+    "salt_water",
+    "storeys",
+    "building_length",
+    "house_width",
+    "eave_height",
+    "roof_pitch",
+];
+
+/// Whether nothing of the place was said yet.
+#[must_use]
+pub fn is_first_time(fields: &dyn Texts) -> bool {
+    FIRST_QUESTIONS.iter().all(|id| fields.text(id).is_none())
 }
 
 /// Everything that the screen of Site shows.

@@ -35,7 +35,7 @@ fn arrow(pen: &mut Pen, from: (f64, f64), to: (f64, f64), figure: &str) {
 pub(super) fn lift(house: &DrawnHouse, wind: &WindReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
-    pen.margin(60.0, 40.0, 20.0);
+    pen.margin(70.0, 12.0, 12.0);
     frame(&mut pen, &feet);
     let Some(found) = &wind.uplift else {
         return pen.scene("The house cut across. Its lift is not worked.".to_owned());
@@ -48,8 +48,7 @@ pub(super) fn lift(house: &DrawnHouse, wind: &WindReply) -> Scene {
             arrow(&mut pen, from, to, "");
         }
     }
-    let side = pen.paper(34.0);
-    let top = -feet.eave - reach * 0.6;
+    let (side, top) = (pen.paper(44.0), -feet.eave - reach * 0.7);
     pen.label((-side, top), &pounds);
     pen.label((feet.width + side, top), &pounds);
     let weight = format!("{} lb a foot", grouped(found.dead_plf));
@@ -67,7 +66,7 @@ pub(super) fn lift(house: &DrawnHouse, wind: &WindReply) -> Scene {
 pub(super) fn snow(house: &DrawnHouse, snow: &SnowReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
-    pen.margin(26.0, 62.0, 20.0);
+    pen.margin(40.0, 44.0, 12.0);
     frame(&mut pen, &feet);
     let heaviest = snow.cases.iter().filter(|case| case.acts == "by itself");
     let total = |case: &&framing::site::reply::SnowCaseReply| case.leeward_psf + case.more.map_or(0.0, |(psf, ..)| psf);
@@ -88,8 +87,9 @@ pub(super) fn snow(house: &DrawnHouse, snow: &SnowReply) -> Scene {
     let over = pen.paper(50.0);
     let label = |psf: f64| format!("{psf:.1} psf");
     let mid = -(eave + ridge) / 2.0;
-    pen.label((half * 0.45, mid - over), &label(case.windward_psf));
-    pen.label((width - half * 0.45, mid - over), &label(total(&case)));
+    let out = pen.paper(12.0);
+    pen.label((-out, mid - over), &label(case.windward_psf));
+    pen.label((width + out, mid - over), &label(total(&case)));
     pen.scene(format!(
         "The house cut across, with the heaviest snow: {}. {:.1} psf on one slope, {:.1} on the other.",
         case.name,
@@ -111,7 +111,7 @@ fn layer(pen: &mut Pen, (from, to): ((f64, f64), (f64, f64)), above: f64, deep: 
 pub(super) fn weights(house: &DrawnHouse, gravity: &GravityReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
-    pen.margin(62.0, 44.0, 30.0);
+    pen.margin(70.0, 30.0, 14.0);
     frame(&mut pen, &feet);
     let of = |what: &str| gravity.weights.iter().find(|one| one.of == what).map_or(0.0, |one| one.psf);
     let reach = pen.paper(34.0);
@@ -121,7 +121,7 @@ pub(super) fn weights(house: &DrawnHouse, gravity: &GravityReply) -> Scene {
     let gap = pen.paper(16.0);
     pen.label((half, -feet.eave + gap), &format!("ceiling {:.1} psf", of("ceiling")));
     pen.label((half, -gap * 0.5), &format!("floor {:.1} psf", of("floor")));
-    let side = pen.paper(34.0);
+    let side = pen.paper(40.0);
     pen.label((feet.width + side, -feet.eave / 2.0), &format!("wall {:.1}", of("wall")));
     pen.scene(format!(
         "The house cut across. The roof weighs {:.1} psf on the level, the ceiling {:.1}, the floor {:.1}, the wall {:.1} of \

@@ -5,7 +5,7 @@ use framing::site::reply::{PressureReply, WindReply};
 
 use super::Feet;
 use super::solid::{Point, at, corners, outlines, pen};
-use crate::pen::Pen;
+use crate::pen::{Pen, outline};
 use crate::scene::{Ink, Scene, Weight};
 use crate::site::answer::whole;
 
@@ -18,6 +18,7 @@ pub(super) fn picture(house: &DrawnHouse, wind: &WindReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
     pen.margin(66.0, 30.0, 14.0);
+    outlines(&mut pen, &feet);
     let roof: Vec<&PressureReply> = wind.pressures.iter().filter(|one| one.part == "roof").collect();
     let walls: Vec<&PressureReply> = wind.pressures.iter().filter(|one| one.part == "wall").collect();
     let most = roof.iter().chain(&walls).map(|one| one.outward_psf).fold(0.0, f64::max);
@@ -35,7 +36,6 @@ pub(super) fn picture(house: &DrawnHouse, wind: &WindReply) -> Scene {
             wash(&mut pen, &shape, pull, most);
         }
     }
-    outlines(&mut pen, &feet);
     labels(&mut pen, &feet, &|zone| pull(&roof, zone), &|zone| pull(&walls, zone));
     pen.scene(alt(&roof, &walls))
 }
@@ -46,7 +46,11 @@ fn wash(pen: &mut Pen, shape: &[Point], pull: f64, most: f64) {
         share if share >= HARD => Ink::AtLimit,
         _ => Ink::Ink,
     };
-    pen.shape(corners(shape), Weight::Fine, ink, ink != Ink::Ink);
+    if ink == Ink::Ink {
+        outline(pen, &corners(shape), Weight::Fine, ink);
+    } else {
+        pen.shape(corners(shape), Weight::Fine, ink, true);
+    }
 }
 
 /// A point of the front slope: along the ridge in feet, and its share of the way up.
