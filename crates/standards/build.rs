@@ -1,5 +1,7 @@
 //! Turns the published tables under `data/` into Rust.
 
+#[path = "build/asce7.rs"]
+mod asce7;
 #[path = "build/fasteners.rs"]
 mod fasteners;
 #[path = "build/irc.rs"]
@@ -17,5 +19,6 @@ fn main() -> Result<(), Box<dyn Error>> {
     nds::generate(&out_dir)?;
     fasteners::generate(&out_dir)?;
     irc::generate(&out_dir)?;
+    asce7::generate(&out_dir)?;
     Ok(())
 }

@@ -202,6 +202,26 @@ journey("a row is tapped along its drawing", {}, async ({ phone }) => {
   assert.equal(await answer(page), '16" within');
 });
 
+journey("a bowed stud and a pack that lacks one are tapped, not typed", {}, async ({ phone }) => {
+  const page = await openWalk(phone);
+  await startWalk(page, "W1", { "Stud spacing": "16", "Packs of studs": "48: 2" });
+  await look(page, "Stud spacing");
+  for (let stud = 0; stud < 3; stud += 1) await page.locator(".offer").tap();
+  const said = page.locator(".ready-keys .key");
+  await page.locator(".reading").nth(1).tap();
+  await said.filter({ hasText: "bowed" }).tap();
+  await said.filter({ hasText: '3' }).first().tap();
+  await until("the bow is judged", async () => plain(await page.locator(".look").innerText()).includes('bowed 3/8'));
+  // The pack that the drawing asks for stands there already, and nobody has looked at it yet.
+  const pack = page.locator(".reading", { hasText: "not seen of 2" });
+  await pack.tap();
+  await said.filter({ hasText: "1 of 2" }).tap();
+  await until("the pack is judged", async () => /out|too/.test(await answer(page)));
+  const studs = page.getByRole("img", { name: /Pack at .*: 1 of 2 studs\..*Stud at .*: bowed 3\/8/ });
+  await studs.first().waitFor();
+  await log(page);
+});
+
 journey("a nailing sample takes a few taps and twenty seconds", {}, async ({ phone }) => {
   const page = await openWalk(phone);
   await startWalk(page, "W1", { Nail: "8d common", "Edge spacing": "6" });
@@ -322,6 +342,16 @@ journey("a job file goes to another phone and meets what is there", { size: "lar
     await there.locator(".look-row", { hasText: "too far apart" }).waitFor();
     await bringIn("job.zip", bytes);
     await there.locator(".notice", { hasText: "0 entries and 0 photos" }).waitFor();
+    await key(there, "OK").tap();
+    const chosen = there.waitForEvent("filechooser");
+    await key(there, "Bring it in as a copy").tap();
+    await (await chosen).setFiles({ name: "job.zip", mimeType: "application/zip", buffer: bytes });
+    await there.locator(".notice", { hasText: "a job of its own" }).waitFor();
+    await Promise.all([there.waitForEvent("load"), key(there, "Open it").tap()]);
+    await ready(there);
+    await there.getByText("(copy)").first().waitFor();
+    await there.locator(".row-card", { hasText: "Walk 1" }).tap();
+    await there.getByText("W1", { exact: true }).first().waitFor();
     assert.deepEqual(other.problems, []);
   } finally {
     await other.close();

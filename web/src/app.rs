@@ -9,7 +9,6 @@ use crate::members::Members;
 use crate::place::Place;
 use crate::route::Route;
 use crate::sheets::{SaveSheet, SavedSheet, WorkingSheet};
-use crate::site::Site;
 use crate::storage::{Found, Kept, hear_other_windows};
 use crate::theme::Look;
 use crate::worker::{Work, Worker};
@@ -40,7 +39,6 @@ pub fn App(
             <main class="page" id="page" data-place=move || place.get().address()>
                 {move || match place.get() {
                     Place::Members => view! { <Members /> }.into_any(),
-                    Place::Site => view! { <Site /> }.into_any(),
                     other => view! { <NotHere place=other /> }.into_any(),
                 }}
             </main>

@@ -54,5 +54,16 @@ pub fn start_inspection() {
     });
 }
 
+/// Opens what was kept, then shows the page of Site.
+pub fn start_site() {
+    broken::catch();
+    wasm_bindgen_futures::spawn_local(async {
+        theme::apply(theme::chosen());
+        let found = site::at_start().await;
+        viewport::follow();
+        mount_to_body(move || view! { <site::App found=found /> });
+    });
+}
+
 #[cfg(test)]
 wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);

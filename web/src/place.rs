@@ -50,8 +50,9 @@ impl Place {
     /// The page that it is on, relative to where the app stands.
     pub const fn page(self) -> &'static str {
         match self {
+            Self::Site => "site/",
             Self::Inspection => "inspection/",
-            Self::Site | Self::Members | Self::Bracing | Self::Layout | Self::Takeoff => "./",
+            Self::Members | Self::Bracing | Self::Layout | Self::Takeoff => "./",
         }
     }
 

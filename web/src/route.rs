@@ -86,8 +86,13 @@ impl Route {
     }
 
     /// Whether that sheet lies over the place.
-    pub fn shows(self, sheet: Sheet) -> bool {
-        self.spot.with(|spot| spot.sheet == Some(sheet))
+    pub fn shows(self, sheet: Sheet) -> Memo<bool> {
+        Memo::new(move |_| self.spot.with(|spot| spot.sheet == Some(sheet)))
+    }
+
+    /// What takes the sheet away.
+    pub fn closing(self) -> Callback<()> {
+        Callback::new(move |()| self.slide_down())
     }
 
     /// Slides a sheet up over the place one is at; the phone's back key takes it away again.

@@ -7,6 +7,8 @@ use crate::HeaderCase;
 use crate::answering::reply;
 use crate::header::derive_header;
 use crate::reply::{HeaderReply, Refusal};
+use crate::site::reply::{GravityReply, SnowReply, WindReply};
+use crate::site::{SiteCase, derive_site};
 use crate::walk::flatness::{self, FlatnessCase};
 use crate::walk::hold_down_point::{self, HoldDownPointCase};
 use crate::walk::moisture::{self, MoistureCase};
@@ -33,6 +35,12 @@ pub enum CheckRequest {
     Flatness(Box<FlatnessCase>),
     /// Moisture, visit by visit.
     Moisture(Box<MoistureCase>),
+    /// Wind on a house at its place.
+    Wind(Box<SiteCase>),
+    /// Snow on its roof.
+    Snow(Box<SiteCase>),
+    /// Weights, live loads and combinations.
+    Gravity(Box<SiteCase>),
 }
 
 /// What one line answers.
@@ -53,6 +61,12 @@ pub enum CheckResponse {
     Flatness(Box<WalkReply>),
     /// Moisture, visit by visit.
     Moisture(Box<WalkReply>),
+    /// Wind on a house at its place.
+    Wind(Box<WindReply>),
+    /// Snow on its roof.
+    Snow(Box<SnowReply>),
+    /// Weights, live loads and combinations.
+    Gravity(Box<GravityReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -90,8 +104,20 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::NotchFound(case) => walked(notch_found::answer(case), CheckResponse::NotchFound),
         CheckRequest::Flatness(case) => walked(flatness::answer(case), CheckResponse::Flatness),
         CheckRequest::Moisture(case) => walked(moisture::answer(case), CheckResponse::Moisture),
+        CheckRequest::Wind(case) => of_place(case, |(wind, _, _)| CheckResponse::Wind(Box::new(wind))),
+        CheckRequest::Snow(case) => of_place(case, |(_, snow, _)| CheckResponse::Snow(Box::new(snow))),
+        CheckRequest::Gravity(case) => of_place(case, |(_, _, gravity)| CheckResponse::Gravity(Box::new(gravity))),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
+}
+
+fn of_place(
+    case: &SiteCase,
+    kind: impl FnOnce((WindReply, SnowReply, GravityReply)) -> CheckResponse,
+) -> Result<CheckResponse, Vec<Refusal>> {
+    let outcome = derive_site(case);
+    let refused = outcome.refusals();
+    outcome.answered.map(kind).ok_or(refused)
 }
 
 /// A kind of check: its name, the inputs that are one text, and those that are a list of texts.
@@ -109,6 +135,9 @@ const KINDS: &[Kind] = &[
     Kind { name: "notch_found", texts: NotchFoundCase::TEXTS, lists: NotchFoundCase::LISTS },
     Kind { name: "flatness", texts: FlatnessCase::TEXTS, lists: FlatnessCase::LISTS },
     Kind { name: "moisture", texts: MoistureCase::TEXTS, lists: MoistureCase::LISTS },
+    Kind { name: "wind", texts: SiteCase::FIELDS, lists: &[] },
+    Kind { name: "snow", texts: SiteCase::FIELDS, lists: &[] },
+    Kind { name: "gravity", texts: SiteCase::FIELDS, lists: &[] },
 ];
 
 /// The field's name is found in the line itself, since the reader's message is about JSON and not about headers.

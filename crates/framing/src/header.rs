@@ -5,15 +5,17 @@ use loads::site::{AtticLive, SiteLoads, WallAbove};
 use lumber::{
     Conditions, EngineeredLabel, Grade, LabelInput, Member, Product, SawnSize, Species, candidates::header_candidates,
 };
-use measure::{AreaLoad, Length, LineLoad, Speed, Stress};
+use measure::{AreaLoad, Length, LineLoad, Ratio, Stress};
 use members::header::{
     Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderAnswer, HeaderInput, Wall, Wind, check_header,
 };
-use standards::asce7_16::chapter_26::Exposure;
+use standards::asce7_16::chapter_7::{RoofExposure, Terrain, ThermalCondition, exposure_factor};
+use standards::asce7_16::chapter_26::{Enclosure, Exposure, ground_elevation_factor};
 use standards::asce7_16::chapter_30::WallZone;
 use standards::nds_2018::chapter_2::ServiceMoisture;
 
 use crate::HeaderCase;
+use crate::field::HEADER_FIELDS;
 use crate::reading::Reading;
 
 /// A header case with what was understood of it and, where nothing is wrong with it, its answer.
@@ -28,7 +30,7 @@ pub struct HeaderOutcome {
 /// Reads and answers a header case. What it does not say comes from the job's site values, then from what is assumed.
 #[must_use]
 pub fn derive_header(case: &HeaderCase, site: &HeaderCase) -> HeaderOutcome {
-    let mut reading = Reading::of(case, site);
+    let mut reading = Reading::of(HEADER_FIELDS, case, site);
     let input = input(&mut reading);
     let answered = input.filter(|_| reading.problems().next().is_none()).map(|input| {
         let answer = check_header(&input);
@@ -69,6 +71,9 @@ fn input(reading: &mut Reading) -> Option<HeaderInput> {
 }
 
 fn refuse_what_does_not_agree(reading: &mut Reading) {
+    if let Some(problem) = crate::site::speed_off_the_maps(reading) {
+        reading.refuse("wind_speed", problem);
+    }
     let (wall, head) = (reading.length("wall_height"), reading.length("head_height"));
     if let (Some(wall), Some(head)) = (wall, head) {
         let room = members::header::room_between(wall, head);
@@ -145,14 +150,50 @@ fn site_loads(reading: &Reading) -> Option<SiteLoads> {
     if let Some(total) = reading.number("wall_above") {
         site.wall_above = WallAbove::Total(LineLoad::from_plf(total));
     }
-    site.wind.speed = Speed::from_mph(reading.number("wind_speed")?);
+    site.wind.speed = crate::site::basic_speed(reading)?;
     site.wind.exposure = match reading.word("exposure")? {
         "B" => Exposure::B,
         "C" => Exposure::C,
         _ => Exposure::D,
     };
     site.wind.mean_roof_height = reading.length("mean_roof_height")?;
+    site.wind.topographic_factor = reading.number("topographic_factor")?;
+    site.wind.ground_elevation_factor = ground_elevation_factor(reading.feet("ground_elevation")?);
+    site.wind.enclosure = match reading.word("enclosure")? {
+        "partially_open" => Enclosure::PartiallyOpen,
+        "partially_enclosed" => Enclosure::PartiallyEnclosed,
+        _ => Enclosure::Enclosed,
+    };
+    site.snow.thermal = thermal(reading.word("thermal")?).factor();
+    if let Some(exposure) = snow_exposure(reading, site.wind.exposure) {
+        site.snow.exposure = exposure;
+    }
     Some(site)
+}
+
+/// What is under the roof.
+pub(crate) fn thermal(word: &str) -> ThermalCondition {
+    match word {
+        "heated" => ThermalCondition::Heated,
+        "unheated" => ThermalCondition::Unheated,
+        "freezing" => ThermalCondition::BelowFreezing,
+        _ => ThermalCondition::ColdVentilatedRoof,
+    }
+}
+
+/// The exposure factor for snow, where it was said what shelters the roof.
+pub(crate) fn snow_exposure(reading: &Reading, exposure: Exposure) -> Option<Ratio> {
+    let terrain = match exposure {
+        Exposure::B => Terrain::B,
+        Exposure::C => Terrain::C,
+        Exposure::D => Terrain::D,
+    };
+    let roof = match reading.word("snow_exposure")? {
+        "fully" => RoofExposure::Fully,
+        "sheltered" => RoofExposure::Sheltered,
+        _ => RoofExposure::Partially,
+    };
+    exposure_factor(terrain, roof).ok()
 }
 
 fn wind(reading: &Reading, support: HeaderSupport) -> Option<Wind> {

@@ -14,9 +14,10 @@ pub mod field;
 pub mod header;
 pub mod reading;
 pub mod reply;
+pub mod site;
 pub mod walk;
 pub mod words;
 
 pub use answering::{piece, reply};
-pub use case::HeaderCase;
+pub use case::{HeaderCase, Texts};
 pub use header::{HeaderOutcome, derive_header};

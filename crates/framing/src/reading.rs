@@ -2,8 +2,8 @@
 
 use measure::{Denominator, Length, read_length, read_number};
 
-use crate::HeaderCase;
-use crate::field::{FieldSpec, HEADER_FIELDS, Kind, Unsaid, kept_with_job};
+use crate::case::Texts;
+use crate::field::{FieldSpec, Kind, Unsaid, kept_with_job};
 
 /// Where the value of an input comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,15 +40,15 @@ pub struct Value {
 /// All inputs of a check as they were understood, in order.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Reading {
-    /// One for each input, in the order of [`HEADER_FIELDS`].
+    /// One for each input, in the order of its check's specs.
     pub values: Vec<Value>,
 }
 
 impl Reading {
-    /// Reads a case; what it does not say is taken from the job's site values, then assumed.
+    /// Reads a case by the specs of its check; what it does not say is taken from the job's site values, then assumed.
     #[must_use]
-    pub fn of(case: &HeaderCase, site: &HeaderCase) -> Self {
-        let values = HEADER_FIELDS.iter().map(|spec| read(spec, case, site)).collect();
+    pub fn of(specs: impl IntoIterator<Item = &'static FieldSpec>, case: &dyn Texts, site: &dyn Texts) -> Self {
+        let values = specs.into_iter().map(|spec| read(spec, case, site)).collect();
         Self { values }
     }
 
@@ -68,6 +68,12 @@ impl Reading {
     #[must_use]
     pub fn length(&self, id: &str) -> Option<Length> {
         self.number(id).map(Length::from_inches)
+    }
+
+    /// The distance of an input that is given in feet alone.
+    #[must_use]
+    pub fn feet(&self, id: &str) -> Option<Length> {
+        self.number(id).map(Length::from_feet)
     }
 
     /// The words of an input as stored: the value of a choice, or a name.
@@ -91,9 +97,9 @@ impl Reading {
     }
 }
 
-fn read(spec: &'static FieldSpec, case: &HeaderCase, site: &HeaderCase) -> Value {
-    let typed = case.get(spec.id).map(str::trim).filter(|text| !text.is_empty());
-    let kept = site.get(spec.id).map(str::trim).filter(|text| !text.is_empty() && kept_with_job(spec));
+fn read(spec: &'static FieldSpec, case: &dyn Texts, site: &dyn Texts) -> Value {
+    let typed = case.text(spec.id).map(str::trim).filter(|text| !text.is_empty());
+    let kept = site.text(spec.id).map(str::trim).filter(|text| !text.is_empty() && kept_with_job(spec));
     let (origin, text) = match (typed, kept, spec.unsaid) {
         (Some(text), _, _) => (Origin::Typed, text),
         (None, Some(text), _) => (Origin::Site, text),
@@ -132,6 +138,14 @@ fn understand(value: &mut Value) {
                 take_number(value, number, least, most, &|limit| with_unit(limit, unit));
             }
             Err(problem) => value.problem = Some(problem.to_string()),
+        },
+        Kind::Special { read, written, least, most } => match read(&value.text) {
+            Ok((number, echo)) => {
+                value.shown = written(number);
+                value.echo = echo;
+                take_number(value, number, least, most, &written);
+            }
+            Err(problem) => value.problem = Some(problem),
         },
         Kind::Choice(options) => match options.iter().find(|(stored, _)| stored.eq_ignore_ascii_case(&value.text)) {
             Some((stored, words)) => {
@@ -182,6 +196,8 @@ const fn units(unit: &'static str) -> &'static [&'static str] {
         b"psi" => &["psi"],
         b"mph" => &["mph"],
         b"%" => &["%"],
+        b"ft" => &["ft", "feet", "'"],
+        b"miles" => &["miles", "mile", "mi"],
         _ => &[],
     }
 }

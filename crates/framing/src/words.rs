@@ -7,7 +7,8 @@ use measure::{Denominator, Length};
 use members::header::{
     Above, CutKind, HeaderAnswer, HeaderInput, KingTable, Limit, Misfit, TableAnswer, Tried, Verdict, Wind,
 };
-use members::working::{Basis, figure};
+use members::working::Basis;
+pub use members::working::figure;
 use standards::{Source, Status};
 
 use crate::field::{Unsaid, header_field};
@@ -17,6 +18,12 @@ use crate::reading::{Origin, Reading};
 #[must_use]
 pub fn length(length: Length) -> String {
     length.to_feet_inches(Denominator::Sixteenth)
+}
+
+/// A spacing, which is called in inches.
+#[must_use]
+pub fn inches(length: Length) -> String {
+    length.to_inches_fraction(Denominator::Sixteenth)
 }
 
 /// A share as a percentage. A share over the limit never reads as 100 %, however little it is over.
@@ -168,6 +175,12 @@ pub fn assumptions(reading: &Reading, input: &HeaderInput) -> Vec<(Option<&'stat
     {
         assumed.push((Some("wall_above"), "Wall above: 80 plf a storey (a sided 2x6 wall).".to_owned()));
     }
+    let snow_counts = input.tributary.roof > Length::ZERO && input.site.given_roof_snow.is_none();
+    if snow_counts && reading.word("snow_exposure").is_none() {
+        let says = "Roof in the wind: partly sheltered, exposure factor 1 (the most in open country; all round sheltered \
+                    is more).";
+        assumed.push((Some("snow_exposure"), says.to_owned()));
+    }
     if input.above.is_none() {
         assumed.push((Some("above"), "On top of it: cripple studs, the worse of the two.".to_owned()));
     }
@@ -182,10 +195,11 @@ fn counts(id: &str, input: &HeaderInput) -> bool {
     let worked_wind = matches!(input.wind, Wind::Site(_));
     match id {
         "overhang" | "roof_dead" | "ceiling_dead" | "attic_live" | "roof_live" => roof,
-        "ground_snow" => roof && input.site.given_roof_snow.is_none(),
+        "ground_snow" | "thermal" => roof && input.site.given_roof_snow.is_none(),
         "floor_dead" | "floor_live" => floor,
         "building_width" => roof || floor,
-        "wind_speed" | "exposure" | "mean_roof_height" | "near_corner" => worked_wind,
+        "wind_speed" | "speed_given_as" | "exposure" | "mean_roof_height" | "topographic_factor"
+        | "ground_elevation" | "enclosure" | "near_corner" => worked_wind,
         "closure" => input.wind != Wind::None,
         "moisture_now" | "moisture_in_service" => input.gap.is_some(),
         _ => true,
@@ -208,10 +222,7 @@ fn taken_for_granted(input: &HeaderInput) -> Vec<String> {
         );
     }
     if input.wind != Wind::None {
-        says.push(
-            "No hill, ridge or bluff speeds the wind up; the house is closed. Uplift on the header is not looked at."
-                .to_owned(),
-        );
+        says.push("Uplift on the header is not looked at.".to_owned());
     }
     says
 }

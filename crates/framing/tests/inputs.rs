@@ -49,7 +49,9 @@ fn nonsense_is_refused_at_its_field_with_a_sentence() {
     for spec in HEADER_FIELDS {
         let nonsense: &[&str] = match spec.kind {
             Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "6' 14\"", "NaN", "1e3", "1/0", "5/6"],
+            Kind::Number { unit: "ft", .. } => &["-1", "1000000000", "far", "6 in", "NaN", "40 kg"],
             Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN", "1e3", "40 kg", "--4"],
+            Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
             Kind::Choice(_) => &["neither", "0"],
             Kind::Size => &["9-2x40", "two by ten"],
             Kind::Name => &[],
@@ -78,13 +80,13 @@ fn what_was_understood_is_echoed() {
 #[test]
 fn site_values_fill_what_was_not_typed() {
     let site = typed("ground_snow", "50 psf");
-    let from_site = Reading::of(&HeaderCase::default(), &site);
+    let from_site = Reading::of(HEADER_FIELDS, &HeaderCase::default(), &site);
     let value = from_site.get("ground_snow").unwrap();
     assert_eq!((value.origin, value.number), (Origin::Site, Some(50.0)));
-    let typed_over = Reading::of(&typed("ground_snow", "70 psf"), &site);
+    let typed_over = Reading::of(HEADER_FIELDS, &typed("ground_snow", "70 psf"), &site);
     assert_eq!(typed_over.get("ground_snow").unwrap().number, Some(70.0));
     // The opening is not the site's.
-    let not_kept = Reading::of(&HeaderCase::default(), &typed("opening_width", "9'"));
+    let not_kept = Reading::of(HEADER_FIELDS, &HeaderCase::default(), &typed("opening_width", "9'"));
     assert_eq!(not_kept.get("opening_width").unwrap().origin, Origin::Assumed);
 }
 

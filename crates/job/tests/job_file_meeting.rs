@@ -46,7 +46,7 @@ fn two_files() -> impl Strategy<Value = (JobFile, JobFile)> {
 /// The body with nothing in it that a copy changes.
 fn typed(body: &PartBody) -> (String, Fields) {
     match body {
-        PartBody::Head { name } => (name.clone(), Fields::new()),
+        PartBody::Head { name } => (name.trim_end_matches(" (copy)").to_owned(), Fields::new()),
         PartBody::Site { fields } => (String::new(), fields.clone()),
         PartBody::Header(header) => (header.name.replace(" (from the file)", ""), header.fields.clone()),
     }
@@ -114,6 +114,8 @@ proptest! {
         let one = |part: &Part| (part.revision, typed(&part.body));
         let typed_in = |file: &JobFile| file.parts.iter().map(one).collect::<Vec<_>>();
         prop_assert_eq!(typed_in(&copy), typed_in(&file));
+        let says_so = |part: &Part| !matches!(&part.body, PartBody::Head { name } if !name.ends_with(" (copy)"));
+        prop_assert!(copy.parts.iter().all(says_so));
     }
 
     #[test]

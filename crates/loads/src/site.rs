@@ -7,7 +7,7 @@ use standards::asce7_16::{
     chapter_26::{self, Enclosure, Exposure},
 };
 use standards::irc_2021::r301::{self, ExposureCategory, Occupancy};
-use standards::{Source, Status};
+use standards::{OutsideTable, Source, Status, asce7_22};
 
 use crate::snow::{LowSlope, RoofSnow, given_roof_snow, roof_snow};
 
@@ -57,9 +57,20 @@ pub struct SnowFactors {
     pub low_slope: LowSlope,
 }
 
+/// Which edition of the load standard the code takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LoadStandard {
+    /// ASCE 7-16.
+    Asce7Of16,
+    /// ASCE 7-22.
+    Asce7Of22,
+}
+
 /// The wind at the place.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SiteWind {
+    /// The edition that the velocity pressure follows.
+    pub standard: LoadStandard,
     /// Basic (ultimate) wind speed.
     pub speed: Speed,
     /// Exposure.
@@ -122,6 +133,7 @@ impl SiteLoads {
                 low_slope: LowSlope::Unknown,
             },
             wind: SiteWind {
+                standard: LoadStandard::Asce7Of16,
                 speed: Speed::from_mph(140.0),
                 exposure: Exposure::D,
                 mean_roof_height: Length::from_feet(25.0),
@@ -139,6 +151,19 @@ impl SiteLoads {
         match self.given_roof_snow {
             Some(load) => given_roof_snow(load),
             None => roof_snow(self.ground_snow, exposure, thermal, importance, low_slope),
+        }
+    }
+}
+
+impl SiteWind {
+    /// Velocity pressure coefficient at a height, by the edition.
+    ///
+    /// # Errors
+    /// A height that the equation does not cover.
+    pub fn velocity_pressure_coefficient(&self, height: Length) -> Result<Ratio, OutsideTable> {
+        match self.standard {
+            LoadStandard::Asce7Of16 => chapter_26::velocity_pressure_coefficient(self.exposure, height),
+            LoadStandard::Asce7Of22 => asce7_22::velocity_pressure_coefficient(self.exposure, height),
         }
     }
 }

@@ -4,7 +4,7 @@ use measure::{Area, AreaLoad, Ratio};
 use standards::OutsideTable;
 use standards::asce7_16::{
     chapter_2::{Combination, LoadCase},
-    chapter_26::{DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure, velocity_pressure_coefficient},
+    chapter_26::{DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure},
     chapter_30::{Toward, WallZone, at_least_minimum, design_pressure, low_rise, wall_pressure_coefficient},
 };
 
@@ -59,7 +59,7 @@ impl WallPressure {
 pub fn wall_pressure(wind: &SiteWind, zone: WallZone, area: Area) -> Result<WallPressure, OutsideTable> {
     basic_wind_speed_is_mapped(wind.speed)?;
     low_rise(wind.mean_roof_height)?;
-    let k_h = velocity_pressure_coefficient(wind.exposure, wind.mean_roof_height)?;
+    let k_h = wind.velocity_pressure_coefficient(wind.mean_roof_height)?;
     let k_d = DIRECTIONALITY_FACTOR;
     let q_h = velocity_pressure(wind.speed, k_h, wind.topographic_factor, k_d, wind.ground_elevation_factor);
     let gc_p_inward = wall_pressure_coefficient(zone, Toward::Inside, area);

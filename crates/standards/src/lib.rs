@@ -5,7 +5,9 @@
 //!
 //! *Invariant*: nothing here rounds, assumes, chooses or words anything for a screen. A new edition is a new folder.
 
+pub mod asce7_10;
 pub mod asce7_16;
+pub mod asce7_22;
 pub mod asme_b18;
 pub mod ibc_2018;
 pub mod irc_2012;

@@ -7,7 +7,7 @@ use crate::scene::Scene;
 /// The stable name of an input, the same as in the headless command: `opening_width`.
 pub type FieldId = &'static str;
 
-/// The five states that a verdict can be in.
+/// The states that an answer can be in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum State {
     /// It carries its load.
@@ -20,6 +20,8 @@ pub enum State {
     Outside,
     /// Something is still to be said.
     NotKnown,
+    /// An answer that is no verdict: a load.
+    Told,
 }
 
 /// The answer of a screen: what is largest on it.
@@ -119,6 +121,24 @@ pub enum Group {
     Limits,
     /// What was found on site.
     AsBuilt,
+    /// What the building department says of the place.
+    Place,
+    /// What the wind crosses before it comes to the house.
+    Upwind,
+    /// The ground that the house stands on.
+    Ground,
+    /// The house's outline.
+    House,
+    /// A wing of it.
+    Wing,
+    /// Its doors and windows.
+    Glass,
+    /// Snow on its roof.
+    RoofSnow,
+    /// Its weights and live loads.
+    Weights,
+    /// The parts that the wind is worked out for.
+    Parts,
     /// What was found on a walk, with tape, meter or eye.
     Found,
     /// What the drawing asks for there.
@@ -200,6 +220,30 @@ pub struct Cut {
     pub spoken: String,
     /// How it comes about: `head height less bottom plate`.
     pub note: String,
+}
+
+/// A table of results.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Table {
+    /// Its heading.
+    pub heading: String,
+    /// What stands over its columns, the first of them over the rows' names.
+    pub columns: Vec<String>,
+    /// Its rows.
+    pub rows: Vec<TableRow>,
+    /// What is to be known of it, in sentences.
+    pub notes: Vec<String>,
+}
+
+/// One row of a table of results.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TableRow {
+    /// What it is of.
+    pub what: String,
+    /// Its values, with their units where the column does not name them.
+    pub values: Vec<String>,
+    /// Whether it governs.
+    pub strong: bool,
 }
 
 /// One step of the working.

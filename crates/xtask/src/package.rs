@@ -2,9 +2,9 @@
 
 use crate::compress;
 use crate::outcome::{Failure, Outcome};
+use crate::pages::PAGES;
 use crate::place::{self, Place};
 use crate::policy;
-use crate::second_page;
 use crate::setup;
 use crate::site;
 use crate::step::step;
@@ -26,7 +26,10 @@ pub fn write_to(place: &Place, base: &str, folder: &Path) -> Outcome {
     step("release build", "3 minutes the first time, half a minute after", || site::trunk(place, base, folder))?;
     step("compress", "20 s", || compress_all(folder))?;
     // One policy for all pages: it names the inline code of each.
-    let pages = place::text(&folder.join("index.html"))? + &place::text(&folder.join(second_page::PAGE))?;
+    let mut pages = place::text(&folder.join("index.html"))?;
+    for page in PAGES {
+        pages += &place::text(&folder.join(page.file()))?;
+    }
     place::write(&folder.join("HEADERS.md"), notes(base, &pages))
 }
 

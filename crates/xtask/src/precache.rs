@@ -1,9 +1,9 @@
 //! The last step of `trunk build`: seals the page with its content policy and writes the worker with its file list.
 
 use crate::outcome::{Failure, Outcome};
+use crate::pages::{self, PAGES};
 use crate::place::{self, Place};
 use crate::policy;
-use crate::second_page;
 use crate::site;
 use sha2::{Digest as _, Sha256};
 use std::fs;
@@ -23,8 +23,9 @@ fn finish(folder: &Path) -> Outcome {
     let index = folder.join("index.html");
     let html = place::text(&index)?;
     expect_preloads(&html)?;
-    second_page::write(folder, &html)?;
-    for page in [index, folder.join(second_page::PAGE)] {
+    pages::write(folder, &html)?;
+    let others = PAGES.map(|page| folder.join(page.file()));
+    for page in [index].into_iter().chain(others) {
         let html = place::text(&page)?;
         place::write(&page, policy::seal(&html)?)?;
     }
@@ -61,10 +62,10 @@ pub fn kept_files(folder: &Path) -> Outcome<Vec<KeptFile>> {
             continue;
         }
         let integrity = policy::digest(&place::bytes(&path)?);
-        let address = match address.as_str() {
-            "index.html" => "./".to_owned(),
-            second_page::PAGE => second_page::ADDRESS.to_owned(),
-            _ => address,
+        let address = match address.strip_suffix("index.html") {
+            Some("") => "./".to_owned(),
+            Some(folder) => folder.to_owned(),
+            None => address,
         };
         kept.push(KeptFile { address, integrity });
     }

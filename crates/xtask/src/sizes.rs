@@ -1,21 +1,20 @@
-//! What goes over the air at the first visit, beside its budget; and the second page, which the worker fetches after the
+//! What goes over the air at the first visit, beside its budget; and the other pages, which the worker fetches after the
 //! first answer.
 
 use crate::compress;
 use crate::outcome::{Failure, Outcome};
+use crate::pages::PAGES;
 use crate::place;
 use crate::precache;
-use crate::second_page;
 use std::path::Path;
 
 /// The most that each may be, in bytes.
 const MODULE_RAW: usize = 900_000;
 const MODULE_BROTLI: usize = 276_000;
 const FIRST_VISIT_BROTLI: usize = 300_000;
-const INSPECTION_BROTLI: usize = 500_000;
 
 struct Line {
-    what: &'static str,
+    what: String,
     bytes: usize,
     budget: usize,
 }
@@ -39,17 +38,16 @@ fn kilo(bytes: usize) -> f64 {
 }
 
 fn measure(folder: &Path) -> Outcome<Vec<Line>> {
-    let (mut module_raw, mut module_small, mut first_small, mut inspection_small) = (0, 0, 0, 0);
+    let (mut module_raw, mut module_small, mut first_small, mut others) = (0, 0, 0, [0; PAGES.len()]);
     for file in precache::kept_files(folder)? {
-        let name = match file.address.as_str() {
-            "./" => "index.html",
-            second_page::ADDRESS => second_page::PAGE,
-            name => name,
+        let name = match file.address.strip_suffix('/') {
+            Some(page) => format!("{page}/index.html"),
+            None => file.address,
         };
-        let content = place::bytes(&folder.join(name))?;
-        let small = if compress::is_worth_it(name) { compress::brotli(&content)?.len() } else { content.len() };
-        if second_page::is_its_own(name) {
-            inspection_small += small;
+        let content = place::bytes(&folder.join(&name))?;
+        let small = if compress::is_worth_it(&name) { compress::brotli(&content)?.len() } else { content.len() };
+        if let Some(page) = PAGES.iter().position(|page| page.owns(&name)) {
+            others[page] += small;
             continue;
         }
         first_small += small;
@@ -58,10 +56,13 @@ fn measure(folder: &Path) -> Outcome<Vec<Line>> {
             module_small += small;
         }
     }
-    Ok(vec![
-        Line { what: "module", bytes: module_raw, budget: MODULE_RAW },
-        Line { what: "module, brotli", bytes: module_small, budget: MODULE_BROTLI },
-        Line { what: "whole first visit, brotli", bytes: first_small, budget: FIRST_VISIT_BROTLI },
-        Line { what: "page of Inspection, brotli", bytes: inspection_small, budget: INSPECTION_BROTLI },
-    ])
+    let line = |what: &str, bytes, budget| Line { what: what.to_owned(), bytes, budget };
+    let first = [
+        line("module", module_raw, MODULE_RAW),
+        line("module, brotli", module_small, MODULE_BROTLI),
+        line("whole first visit, brotli", first_small, FIRST_VISIT_BROTLI),
+    ];
+    let others = PAGES.iter().zip(others);
+    let others = others.map(|(page, bytes)| line(&format!("page {}, brotli", page.name), bytes, page.budget));
+    Ok(first.into_iter().chain(others).collect())
 }

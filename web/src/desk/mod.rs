@@ -28,8 +28,10 @@ const FIRST: FieldId = "opening_width";
 pub struct Desk {
     /// What was typed for this check.
     pub case: RwSignal<HeaderCase>,
-    /// What the job has for every check.
-    pub site: RwSignal<HeaderCase>,
+    /// What the job has for every check and every place, by name.
+    pub site: RwSignal<Fields>,
+    /// What of it this check starts from.
+    start: Memo<HeaderCase>,
     /// The input in hand.
     pub hand: RwSignal<FieldId>,
     /// The saved check that this one was opened from.
@@ -51,14 +53,16 @@ impl Desk {
     /// Lays out what was found.
     pub fn provide(found: &Found) -> Self {
         let keeper = Keeper::new(found);
-        let site = RwSignal::new(from_fields(&keeper.job.with_untracked(|job| job.site.clone())));
+        let site = RwSignal::new(keeper.job.with_untracked(|job| job.site.clone()));
+        let start = Memo::new(move |_| site.with(|site| framing::site::starts(site)));
         let case = RwSignal::new(HeaderCase::default());
         let screen = Memo::new(move |before: Option<&HeaderScreen>| {
-            case.with(|case| site.with(|site| view::header::screen(case, site, before)))
+            case.with(|case| start.with(|start| view::header::screen(case, start, before)))
         });
         let desk = Self {
             case,
             site,
+            start,
             hand: RwSignal::new(FIRST),
             opened: RwSignal::new(None),
             last_saved: RwSignal::new(None),
@@ -108,15 +112,20 @@ impl Desk {
         }
     }
 
+    /// What the check starts from, as it is stored with a saved one.
+    fn start_fields(self) -> Fields {
+        self.start.with_untracked(to_fields)
+    }
+
     /// The job's values as they are stored.
     pub fn site_fields(self) -> Fields {
-        self.site.with_untracked(to_fields)
+        self.site.get_untracked()
     }
 
     /// Takes in the job's values from the store.
     pub fn take_site(self, fields: Fields) {
-        if self.site_fields() != fields {
-            self.site.set(from_fields(&fields));
+        if self.site.with_untracked(|site| *site != fields) {
+            self.site.set(fields);
         }
     }
 
@@ -128,7 +137,7 @@ impl Desk {
         self.remember_before(Some(field));
         if both {
             self.site.update(|site| {
-                site.set(field, None);
+                site.remove(field);
             });
         }
         self.case.update(|case| {
@@ -140,17 +149,7 @@ impl Desk {
     /// What was typed for an input, for this check or for the job.
     pub fn typed(self, field: FieldId) -> Option<String> {
         let own = self.case.with(|case| case.get(field).map(str::to_owned));
-        own.or_else(|| self.site.with(|site| site.get(field).map(str::to_owned)))
-    }
-
-    /// Writes a value of the job.
-    pub fn write_site(self, field: FieldId, text: Option<String>) {
-        let text = text.filter(|text| !text.is_empty());
-        self.remember_before(Some(field));
-        self.site.update(|site| {
-            site.set(field, text);
-        });
-        self.keeper.touch(self);
+        own.or_else(|| self.site.with(|site| site.get(field).cloned()))
     }
 
     /// Sets a value for this check only.
@@ -181,7 +180,7 @@ impl Desk {
         for field in good {
             if let Some(text) = self.case.with_untracked(|case| case.get(field).map(str::to_owned)) {
                 self.site.update(|site| {
-                    site.set(field, Some(text));
+                    site.insert(field.to_owned(), text);
                 });
                 self.case.update(|case| {
                     case.set(field, None);

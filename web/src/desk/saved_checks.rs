@@ -11,7 +11,7 @@ use crate::local_time;
 impl Desk {
     /// The check as it would be saved: every value that it is worked from, the job's among them.
     pub fn as_saved(self, id: String, name: String) -> SavedHeader {
-        let mut fields = self.site_fields();
+        let mut fields = self.start_fields();
         fields.extend(self.case.with_untracked(to_fields));
         let answer = self.screen.with_untracked(|screen| {
             let answer = &screen.answer;
@@ -31,7 +31,7 @@ impl Desk {
     pub fn open(self, header: SavedHeader) {
         self.settle();
         self.remember_before(None);
-        let site = self.site_fields();
+        let site = self.start_fields();
         let mut own = header.fields.clone();
         own.retain(|name, text| site.get(name) != Some(text));
         self.case.set(from_fields(&own));

@@ -1,7 +1,7 @@
 //! One step back, as often as needed.
 
 use framing::HeaderCase;
-use job::SavedHeader;
+use job::{Fields, SavedHeader};
 use leptos::prelude::*;
 use view::model::FieldId;
 
@@ -14,7 +14,7 @@ const STEPS: usize = 50;
 #[derive(Clone)]
 pub struct Snapshot {
     case: HeaderCase,
-    site: HeaderCase,
+    site: Fields,
     hand: FieldId,
     opened: Option<SavedHeader>,
     /// The input that was about to change; none for a larger step.

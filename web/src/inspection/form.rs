@@ -106,6 +106,15 @@ impl Form {
         });
     }
 
+    /// Writes a reading of a list whole and brings it to hand.
+    pub fn write_reading(self, field: FieldId, reading: usize, text: String) {
+        self.change(true, |draft| {
+            view::walk::write_reading(&mut draft.lists, field, reading, Some(text));
+            field.clone_into(&mut draft.hand);
+            draft.reading = reading;
+        });
+    }
+
     /// Brings an input to hand; of a list, a new reading.
     pub fn bring(self, field: &str) {
         let reading = self.draft.with_untracked(|draft| draft.lists.get(field).map_or(0, Vec::len));

@@ -1,6 +1,6 @@
 //! Handing the record over: the findings as a table, the job as a file; and bringing a job file in.
 
-use job::file::{CameIn, read_job_file, write_job_file};
+use job::file::{CameIn, as_copy, read_job_file, write_job_file};
 use leptos::html::Input;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -87,8 +87,9 @@ fn came_in(came: CameIn, name: &str) -> String {
     words
 }
 
-async fn bring(book: Book, bytes: &[u8]) -> Result<String, String> {
-    let file = read_job_file(bytes).map_err(|problem| problem.to_string())?;
+async fn bring(book: Book, bytes: &[u8], copied: bool) -> Result<String, String> {
+    let read = read_job_file(bytes).map_err(|problem| problem.to_string())?;
+    let file = if copied { as_copy(read, &mut browser::new_id) } else { read };
     let job = file.job.clone();
     let same = book.job.with_untracked(|here| here.id == job);
     let came = storage::bring_in(file).await.map_err(|trouble| match trouble {
@@ -100,7 +101,8 @@ async fn bring(book: Book, bytes: &[u8]) -> Result<String, String> {
         return Ok(came_in(came, &book.job.with_untracked(|job| job.name.clone())));
     }
     settings::keep_last_job(&job);
-    Ok("The file is of another job. It is kept beside the one here, and opened.".to_owned())
+    let what = if copied { "The file came in as a job of its own." } else { "The file is of another job." };
+    Ok(format!("{what} It is kept beside the one here."))
 }
 
 /// Takes a job file.
@@ -108,6 +110,7 @@ async fn bring(book: Book, bytes: &[u8]) -> Result<String, String> {
 pub fn BringIn() -> impl IntoView {
     let book = expect_context::<Book>();
     let line = NodeRef::<Input>::new();
+    let copied = RwSignal::new(false);
     let chosen = move |event: leptos::ev::Event| {
         let input = event_target::<web_sys::HtmlInputElement>(&event);
         let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
@@ -115,22 +118,25 @@ pub fn BringIn() -> impl IntoView {
             let bytes = bytes_of(&file).await.unwrap_or_default();
             input.set_value("");
             let job = book.job.with_untracked(|job| job.id.clone());
-            match bring(book, &bytes).await {
+            match bring(book, &bytes, copied.get_untracked()).await {
                 Ok(words) if settings::last_job().is_none_or(|chosen| chosen == job) => book.notices.say(words),
                 Ok(words) => book.notices.offer(words, "Open it", browser::reload),
                 Err(words) => book.notices.say(words),
             }
         });
     };
-    let open = move |_| {
+    let open = move |as_a_copy: bool| {
+        copied.set(as_a_copy);
         if let Some(line) = line.get_untracked() {
             line.click();
         }
     };
     view! {
         <input class="said" node_ref=line type="file" accept=".zip,application/zip" tabindex="-1" aria-hidden="true" on:change=chosen />
-        <button type="button" class="key wide" on:click=open>"Bring in a job file"</button>
+        <button type="button" class="key wide" on:click=move |_| open(false)>"Bring in a job file"</button>
         <p class="note">"What is here is never written over: the two copies are brought together."</p>
+        <button type="button" class="plain" on:click=move |_| open(true)>"Bring it in as a copy"</button>
+        <p class="note">"As a job of its own, that later files of the first one do not touch."</p>
     }
 }
 

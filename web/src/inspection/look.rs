@@ -48,7 +48,11 @@ pub fn NewLook(
         Some((found.name().to_owned(), found.now().map(|now| now.fields.clone()).unwrap_or_default()))
     });
     let Some((name, required)) = required else { return missing() };
-    let begin = |draft| Draft { texts: view::walk::required_of(kind, &required), ..draft };
+    let begin = |draft| Draft {
+        texts: view::walk::required_of(kind, &required),
+        lists: view::walk::packs_of(kind, &required),
+        ..draft
+    };
     let form = Form::open(drafts, &format!("look/{mark}/{}", kind.name()), begin, move |field| kind.is_list(field));
     view! { <LookPage form kind mark name /> }.into_any()
 }
@@ -136,6 +140,7 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
     let readings = Signal::derive(move || {
         screen.with(|screen| screen.readings.iter().map(|list| markup::walk_readings(list).into_string()).collect())
     });
+    let ready = Signal::derive(move || screen.with(|screen| markup::walk_ready(&screen.ready).into_string()));
     let to_do = Signal::derive(move || screen.with(|screen| markup::walk_questions(&screen.questions).into_string()));
     let again = form.draft.with_untracked(|draft| draft.follows.clone());
     let back = again.map_or_else(|| Spot::Mark(mark.clone()), |follows| Spot::Found(follows.look));
@@ -149,6 +154,7 @@ fn LookPage(form: Form, kind: Kind, mark: String, name: String) -> impl IntoView
             <div class="bench">
                 <Hand pad />
                 {form.goes_on.then(|| view! { <StartOver form /> })}
+                <Block markup=ready act />
                 <Block markup=readings act />
                 <Block markup=to_do act />
                 <Inputs pad groups=GROUPS />
@@ -207,6 +213,13 @@ fn acting(form: Form, pad: Pad, screen: Memo<LookScreen>) -> Callback<String> {
                 _ => form.bring_reading(field, reading),
             }
             browser::to_top();
+        }
+        Some(Act::Ready(index)) => {
+            let key = screen.with_untracked(|screen| screen.ready.keys.get(index).cloned());
+            if let Some(key) = key {
+                form.write_reading(key.field, key.reading, key.text);
+                browser::to_top();
+            }
         }
         Some(Act::Confirm(reading)) => {
             form.change(true, |draft| view::walk::confirm_pull(&mut draft.lists, reading));

@@ -7,4 +7,5 @@ mod working_sheet;
 
 pub use save_sheet::SaveSheet;
 pub use saved_sheet::SavedSheet;
+pub use slide_up::SlideUp;
 pub use working_sheet::WorkingSheet;

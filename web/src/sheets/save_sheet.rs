@@ -40,7 +40,8 @@ fn save(desk: Desk, route: Route, header: SavedHeader, trouble: RwSignal<Option<
 /// The sheet: a name, a key to save it anew, and a key to change the one it came from.
 #[component]
 pub fn SaveSheet() -> impl IntoView {
-    view! { <SlideUp sheet=Sheet::Save heading="Save this check"><NameAndSave /></SlideUp> }
+    let route = expect_context::<Route>();
+    view! { <SlideUp shown=route.shows(Sheet::Save) close=route.closing() heading="Save this check"><NameAndSave /></SlideUp> }
 }
 
 #[component]

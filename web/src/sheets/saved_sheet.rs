@@ -16,7 +16,8 @@ use crate::storage::whether_lasting;
 /// The list, latest first, and a key for a new check.
 #[component]
 pub fn SavedSheet() -> impl IntoView {
-    view! { <SlideUp sheet=Sheet::Saved heading="Saved checks"><List /></SlideUp> }
+    let route = expect_context::<Route>();
+    view! { <SlideUp shown=route.shows(Sheet::Saved) close=route.closing() heading="Saved checks"><List /></SlideUp> }
 }
 
 fn row(header: &SavedHeader) -> SavedRow {

@@ -3,21 +3,19 @@
 use leptos::html::Dialog;
 use leptos::prelude::*;
 
-use crate::route::{Route, Sheet};
-
 /// The dialog. The browser keeps the focus inside it and gives it back afterwards.
 #[component]
 pub fn SlideUp(
-    /// Which sheet it is.
-    sheet: Sheet,
+    /// Whether it is up.
+    shown: Memo<bool>,
+    /// Takes it down.
+    close: Callback<()>,
     /// Its heading.
     heading: &'static str,
     /// What is on it; made anew each time it slides up.
     children: ChildrenFn,
 ) -> impl IntoView {
-    let route = expect_context::<Route>();
     let dialog = NodeRef::<Dialog>::new();
-    let shown = Memo::new(move |_| route.shows(sheet));
     Effect::new(move |_| {
         if let Some(dialog) = dialog.get() {
             if shown.get() && !dialog.open() {
@@ -34,14 +32,14 @@ pub fn SlideUp(
             aria-label=heading
             on:cancel=move |event: web_sys::Event| {
                 event.prevent_default();
-                route.slide_down();
+                close.run(());
             }
         >
             <Show when=move || shown.get()>
                 <div class="slide-up-page">
                     <h2 class="slide-up-heading" tabindex="-1" autofocus=true>{heading}</h2>
                     <div class="slide-up-body" role="region" aria-label=heading tabindex="0">{children()}</div>
-                    <button type="button" class="key close" on:click=move |_| route.slide_down()>"Close"</button>
+                    <button type="button" class="key close" on:click=move |_| close.run(())>"Close"</button>
                 </div>
             </Show>
         </dialog>

@@ -4,16 +4,17 @@ use leptos::prelude::*;
 
 use super::slide_up::SlideUp;
 use crate::desk::Desk;
-use crate::route::Sheet;
+use crate::route::{Route, Sheet};
 
 /// The working of the size that the answer is about.
 #[component]
 pub fn WorkingSheet() -> impl IntoView {
     let desk = expect_context::<Desk>();
+    let route = expect_context::<Route>();
     let working =
         Signal::derive(move || desk.screen.with(|screen| view::markup::working(&screen.working).into_string()));
     view! {
-        <SlideUp sheet=Sheet::Working heading="Working">
+        <SlideUp shown=route.shows(Sheet::Working) close=route.closing() heading="Working">
             <div inner_html=working></div>
         </SlideUp>
     }

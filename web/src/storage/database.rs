@@ -4,6 +4,7 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use idb::{Database, DatabaseEvent, Factory, ObjectStoreParams, Transaction, TransactionMode, TransactionResult};
+use js_sys::{Array, Function, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
@@ -90,7 +91,7 @@ async fn in_time<T: 'static>(work: impl Future<Output = Result<T, StoreError>> +
             let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(resolve.unchecked_ref(), PATIENCE);
         }
     });
-    let _ = JsFuture::from(js_sys::Promise::race(&js_sys::Array::of2(&done, &late))).await;
+    let _ = JsFuture::from(js_sys::Promise::race(&Array::of2(&done, &late))).await;
     let answer = result.borrow_mut().take();
     answer.unwrap_or(Err(StoreError::NoAnswer))
 }
@@ -98,6 +99,26 @@ async fn in_time<T: 'static>(work: impl Future<Output = Result<T, StoreError>> +
 /// Starts a transaction that may write.
 pub async fn writing(stores: &[&str]) -> Result<Transaction, StoreError> {
     begin(stores, TransactionMode::ReadWrite).await
+}
+
+/// Starts a transaction that may write and that counts as completed only once it is on the phone's disk: what is written
+/// in it is still there when the battery dies in the next second. A browser that does not know of this keeps it as it
+/// keeps everything.
+pub async fn writing_for_good(stores: &[&str]) -> Result<Transaction, StoreError> {
+    // The library cannot ask for it, so the browser's own database is asked, which is got by way of a transaction.
+    let plain = writing(stores).await?;
+    let strict = || -> Result<JsValue, JsValue> {
+        let database = JsValue::from(plain.database());
+        let options = js_sys::Object::new();
+        Reflect::set(&options, &text("durability"), &text("strict"))?;
+        let begin: Function = Reflect::get(&database, &text("transaction"))?.dyn_into()?;
+        let stores: Array = stores.iter().map(|store| text(store)).collect();
+        begin.call3(&database, &stores, &text("readwrite"), &options)
+    };
+    match strict().map(Transaction::try_from) {
+        Ok(Ok(transaction)) => Ok(transaction),
+        _ => Ok(plain),
+    }
 }
 
 /// Starts a transaction that only reads.

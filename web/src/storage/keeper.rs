@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use job::{Job, Part, PartBody};
+use job::{Job, Part};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -100,19 +100,6 @@ impl Keeper {
         let job = self.job.with_untracked(|job| job.id.clone());
         journal::write(&self.window.get_value(), &desk.typing(&job)).await?;
         change::keep_site(self, desk).await
-    }
-
-    /// Puts the job's name away.
-    pub fn rename_job(self, desk: Desk, name: String) {
-        self.job.update(|job| job.name.clone_from(&name));
-        spawn_local(async move {
-            let head = Part::new(&self.job.with_untracked(|job| job.id.clone()), PartBody::Head { name });
-            match parts::change(&head.job, &head.key(), |_| Some(head.body.clone())).await {
-                Ok((part, _)) => self.remember(part),
-                Err(problem) => self.state.set(Kept::Not(problem)),
-            }
-            self.touch(desk);
-        });
     }
 
     /// Reads the parts again: another window may have changed them.

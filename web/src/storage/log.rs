@@ -7,7 +7,7 @@ use js_sys::Uint8Array;
 use wasm_bindgen::{JsCast, JsValue};
 
 use super::StoreError;
-use super::database::{BROKEN, LOG, PHOTOS, THUMBS, completed, reading, text, writing};
+use super::database::{BROKEN, LOG, PHOTOS, THUMBS, completed, reading, text, writing, writing_for_good};
 use crate::local_time;
 
 /// A photo's bytes as they are kept: downscaled, and small for a list.
@@ -83,9 +83,9 @@ async fn set_aside() -> Result<(), StoreError> {
     completed(transaction).await
 }
 
-/// Adds records, all or none.
+/// Adds records, all or none, for good: a finding or a signature is not made again.
 pub async fn add(records: &[Record]) -> Result<(), StoreError> {
-    let transaction = writing(&[LOG]).await?;
+    let transaction = writing_for_good(&[LOG]).await?;
     let log = transaction.object_store(LOG)?;
     for record in records {
         log.add(&text(&record.to_json()), Some(&key(record)))?.await?;
@@ -95,7 +95,7 @@ pub async fn add(records: &[Record]) -> Result<(), StoreError> {
 
 /// Adds a photo: its record and its bytes in one transaction, so that neither is there without the other.
 pub async fn add_photo(record: &Record, id: &str, bytes: &PhotoBytes) -> Result<(), StoreError> {
-    let transaction = writing(&[LOG, PHOTOS, THUMBS]).await?;
+    let transaction = writing_for_good(&[LOG, PHOTOS, THUMBS]).await?;
     let place = text(id);
     for (store, bytes) in [(PHOTOS, &bytes.photo), (THUMBS, &bytes.thumb)] {
         transaction.object_store(store)?.put(&Uint8Array::from(bytes.as_slice()), Some(&place))?.await?;

@@ -24,6 +24,7 @@ mod tests;
 mod transfer;
 mod windows;
 
+pub use change::{in_words, put_name, put_site, site_of};
 pub use drafts::{drop_drafts, keep_draft, read_drafts};
 pub use error::StoreError;
 pub use keeper::{Keeper, Kept};

@@ -3,9 +3,10 @@
 use idb::Query;
 use job::walk::{Draft, Photo, Record, RecordBody};
 use job::{Fields, OpenError, Part, PartBody, SavedHeader, Typing, open_part};
+use wasm_bindgen::JsValue;
 use wasm_bindgen_test::wasm_bindgen_test;
 
-use super::database::{BROKEN, LOG, PARTS, completed, text, writing};
+use super::database::{BROKEN, LOG, PARTS, completed, text, writing, writing_for_good};
 use super::{StoreError, drafts, journal, log, parts, transfer};
 use crate::browser::new_id;
 
@@ -219,4 +220,15 @@ async fn a_job_file_taken_in_twice_changes_nothing_the_second_time() {
     let Ok(came) = transfer::bring_in(file.clone()).await else { panic!("the file was refused") };
     assert_eq!(came, job::file::CameIn::default());
     assert_eq!(transfer::gather(&job).await.unwrap(), file);
+}
+
+#[wasm_bindgen_test]
+async fn a_finding_is_written_for_good() {
+    let durability = |transaction| {
+        let asked: JsValue = js_sys::Reflect::get(&JsValue::from(transaction), &text("durability")).unwrap();
+        asked.as_string()
+    };
+    let (plain, for_good) = (writing(&[LOG]).await.unwrap(), writing_for_good(&[LOG]).await.unwrap());
+    assert_ne!(durability(plain).as_deref(), Some("strict"));
+    assert_eq!(durability(for_good).as_deref(), Some("strict"));
 }

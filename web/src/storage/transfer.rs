@@ -9,7 +9,7 @@ use js_sys::Uint8Array;
 use wasm_bindgen::JsCast;
 
 use super::StoreError;
-use super::database::{BROKEN, LOG, PARTS, PHOTOS, completed, reading, text, writing};
+use super::database::{BROKEN, LOG, PARTS, PHOTOS, completed, reading, text, writing_for_good};
 use super::log::{self, read_log};
 use crate::browser;
 
@@ -75,7 +75,7 @@ pub async fn bring_in(file: JobFile) -> Result<CameIn, Trouble> {
 }
 
 async fn put(parts: &[Part], log: &[job::walk::Record], met: Met) -> Result<(), Trouble> {
-    let transaction = writing(&[PARTS, LOG, PHOTOS, BROKEN]).await?;
+    let transaction = writing_for_good(&[PARTS, LOG, PHOTOS, BROKEN]).await?;
     let store = transaction.object_store(PARTS)?;
     for part in met.parts.iter().filter(|part| !parts.contains(part)) {
         store.put(&text(&part.to_json()), Some(&text(part.key().as_str())))?.await?;

@@ -20,6 +20,7 @@ mod studs;
 
 pub use draw::{DrawnBay, DrawnEdge, DrawnRow, drawn};
 pub use next::next_on_layout;
+pub use studs::packs_to_look_at;
 
 walk_case! {
     /// The inputs of a look at stud spacing. Each is a text with its unit, or a list of such texts.

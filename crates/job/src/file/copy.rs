@@ -8,8 +8,8 @@ use crate::walk::{Record, RecordBody};
 
 /// The same job as one of its own. Every id is renewed: of the job, its checks, its records, marks and photos. So the
 /// copy shares nothing with the job that it was made from, wherever they are stored, and bringing a later file of that
-/// job in cannot touch it. What spoke of what still does, also where the thing spoken of is missing. Times, names,
-/// numbers and revisions stay.
+/// job in cannot touch it. What spoke of what still does, also where the thing spoken of is missing. Times, numbers and
+/// revisions stay, and names but for the job's own, which says that it is a copy.
 ///
 /// `new_id` gives plain ids, each a new one.
 #[must_use]
@@ -39,8 +39,10 @@ impl Renewed<'_> {
 
     fn part(&mut self, mut part: Part, job: &str) -> Part {
         job.clone_into(&mut part.job);
-        if let PartBody::Header(header) = &mut part.body {
-            self.renew(&mut header.id);
+        match &mut part.body {
+            PartBody::Header(header) => self.renew(&mut header.id),
+            PartBody::Head { name } => name.push_str(" (copy)"),
+            PartBody::Site { .. } => {}
         }
         part
     }

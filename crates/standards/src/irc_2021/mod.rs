@@ -14,6 +14,7 @@
 mod header_table;
 pub mod r301;
 pub mod r301_2;
+pub mod r301_6;
 pub mod r317_3;
 pub mod r403_1_6;
 pub mod r502_6;

@@ -2,7 +2,6 @@
 
 mod answer;
 mod families;
-mod fields;
 mod opening;
 mod panels;
 mod picture;
@@ -14,6 +13,7 @@ use framing::words;
 use framing::{HeaderCase, HeaderOutcome, derive_header};
 use members::header::{HeaderAnswer, HeaderInput};
 
+use crate::inputs;
 use crate::model::{Answer, FieldId, HeaderScreen, State, WorkingPart, WorkingStep};
 use crate::scene::Scene;
 
@@ -39,7 +39,7 @@ pub fn option_picture(field: FieldId, value: &str, words: &str) -> Option<Scene>
 #[must_use]
 pub fn screen(case: &HeaderCase, site: &HeaderCase, last_good: Option<&HeaderScreen>) -> HeaderScreen {
     let outcome = derive_header(case, site);
-    let fields = Arc::new(fields::fields(&outcome.reading));
+    let fields = Arc::new(inputs::fields(&outcome.reading));
     match &outcome.answered {
         Some((input, answer)) => HeaderScreen { fields, ..answered(&outcome, input, answer) },
         None => {

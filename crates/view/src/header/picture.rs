@@ -40,7 +40,7 @@ const fn ink(state: State) -> Ink {
         State::AtLimit => Ink::AtLimit,
         State::Short => Ink::Short,
         State::Outside => Ink::Outside,
-        State::NotKnown => Ink::Ink,
+        State::NotKnown | State::Told => Ink::Ink,
     }
 }
 

@@ -11,6 +11,8 @@ pub enum Act<'a> {
     Reading(&'a str, usize),
     /// Says that a pull that was asked about is right, counted from 0.
     Confirm(usize),
+    /// Writes what that key says, counted from 0.
+    Ready(usize),
     /// Judges that size.
     Judge(&'a str),
     /// Finds the smallest size again.
@@ -38,6 +40,7 @@ impl<'a> Act<'a> {
                 Some(Self::Reading(field, index.parse().ok()?))
             }
             Some(("confirm", index)) => Some(Self::Confirm(index.parse().ok()?)),
+            Some(("ready", index)) => Some(Self::Ready(index.parse().ok()?)),
             Some(("judge", size)) => Some(Self::Judge(size)),
             Some(("open", id)) => Some(Self::Open(id)),
             Some(("remove", id)) => Some(Self::Remove(id)),
@@ -56,6 +59,7 @@ impl fmt::Display for Act<'_> {
             Self::Bring(field) => write!(f, "bring {field}"),
             Self::Reading(field, index) => write!(f, "reading {field} {index}"),
             Self::Confirm(index) => write!(f, "confirm {index}"),
+            Self::Ready(index) => write!(f, "ready {index}"),
             Self::Judge(size) => write!(f, "judge {size}"),
             Self::FindSmallest => f.write_str("smallest"),
             Self::Open(id) => write!(f, "open {id}"),
@@ -76,7 +80,7 @@ mod tests {
         let of_fields = [Act::Bring("opening_width"), Act::Judge("2-1-3/4 x 11-7/8 LVL"), Act::FindSmallest];
         let of_saved =
             [Act::Open("0a"), Act::Remove("0a"), Act::RemoveForGood("0a"), Act::Leave("0a"), Act::Look("0a")];
-        let of_walk = [Act::Reading("pulls", 3), Act::Confirm(0)];
+        let of_walk = [Act::Reading("pulls", 3), Act::Confirm(0), Act::Ready(2)];
         for act in of_fields.into_iter().chain(of_saved).chain(of_walk) {
             assert_eq!(Act::read(&act.to_string()), Some(act));
         }

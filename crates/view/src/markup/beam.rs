@@ -35,6 +35,7 @@ const fn drawing(state: State) -> Drawing {
             supports: "M14 28L6 42H22Z",
             open: "M82 28L74 42M82 28L90 42",
         },
+        State::Told => Drawing { beam: "", dashed: "", supports: "", open: "" },
         State::NotKnown => Drawing { beam: "", dashed: "", supports: BOTH, open: "" },
     }
 }
@@ -48,7 +49,7 @@ pub fn beam(state: State) -> Markup {
             @for (part, class) in [(beam, "beam"), (dashed, "dashed"), (supports, "support"), (open, "open-support")] {
                 @if !part.is_empty() { path class=(class) d=(part) {} }
             }
-            path.ground d="M0 43.5H28M68 43.5H96" {}
+            @if !supports.is_empty() { path.ground d="M0 43.5H28M68 43.5H96" {} }
         }
     }
 }

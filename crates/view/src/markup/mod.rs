@@ -13,9 +13,11 @@ mod cuts;
 mod echo;
 mod families;
 mod figure;
+mod given;
 mod panels;
 mod saved;
 mod share;
+mod tables;
 mod to_do;
 mod walk_checks;
 mod walk_findings;
@@ -32,13 +34,15 @@ pub use cuts::cuts;
 pub use echo::echo;
 pub use families::{family, other_sizes};
 pub use figure::{figure, figure_said};
+pub use given::given;
 pub use panels::panels;
 pub use saved::{SavedRow, saved};
 pub use share::share;
+pub use tables::tables;
 pub use to_do::to_do;
 pub use walk_checks::walk_checks;
 pub use walk_findings::{walk_facts, walk_findings, walk_questions, walk_remedies};
-pub use walk_readings::walk_readings;
+pub use walk_readings::{walk_readings, walk_ready};
 pub use working::working;
 
 use crate::model::State;
@@ -52,5 +56,6 @@ pub const fn state_class(state: State) -> &'static str {
         State::Short => "short",
         State::Outside => "outside",
         State::NotKnown => "not-known",
+        State::Told => "told",
     }
 }

@@ -3,7 +3,24 @@
 use maud::{Markup, html};
 
 use super::{Act, figure, state_class};
-use crate::walk::{ListShown, ReadingShown};
+use crate::walk::{ListShown, ReadingShown, ReadyKeys};
+
+/// What can be said with one tap of the reading in hand; nothing where there is nothing.
+#[must_use]
+pub fn walk_ready(ready: &ReadyKeys) -> Markup {
+    html! {
+        @if !ready.keys.is_empty() {
+            div.ready role="group" aria-label=(ready.about) {
+                p.note { (figure(&ready.about)) }
+                div.ready-keys {
+                    @for (index, key) in ready.keys.iter().enumerate() {
+                        button.key type="button" data-act=(Act::Ready(index)) { (figure(&key.words)) }
+                    }
+                }
+            }
+        }
+    }
+}
 
 /// The strip of a list.
 #[must_use]

@@ -83,7 +83,7 @@ pub fn overview(walk: &Walk) -> Overview {
         State::Short => (format!("{} to mend", to_mend.len()), worst_word(&to_mend)),
         State::Outside => (format!("{} for others to decide", left_to_others.len()), "not for this tool to decide"),
         State::NotKnown if not_seen.is_empty() => ("Nothing looked at".to_owned(), "type a mark and measure"),
-        State::NotKnown => (format!("{} not seen", not_seen.len()), "could not be seen"),
+        State::NotKnown | State::Told => (format!("{} not seen", not_seen.len()), "could not be seen"),
         State::AtLimit => ("Nothing to mend".to_owned(), "at the limit"),
         State::Carries => ("Nothing to mend".to_owned(), "within"),
     };

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use framing::walk::stud_spacing::packs_to_look_at;
 use framing::walk::{judge, which_reading};
 
 use super::fields::understood;
@@ -12,13 +13,15 @@ use crate::model::Entry::{Choice, Text};
 use crate::model::Group::{Around, Required};
 use crate::model::{Field, FieldId, Origin};
 
+const PACKS: FieldId = "packs";
+
 /// The inputs of a mark, in the order they are asked.
 const SPECS: &[Spec] = &[
     Spec::new("drawing", "Drawing", "The sheet that asks for it: S2.1.", Text, Required),
     Spec::new("drawing_revision", "Revision", "Of that sheet.", Text, Required),
     Spec::new("studs", "Studs", "Nominal size.", Choice(stud_spacing::STUDS), Required),
     Spec::new("stud_spacing", "Stud spacing", "Centre to centre.", inches(4.0, 48.0), Required),
-    Spec::new("packs", "Packs of studs", "Places and counts, as drawn: 64: 2, 96: 3.", Text, Required),
+    Spec::new(PACKS, "Packs of studs", "Places and counts, as drawn: 64: 2, 96: 3.", Text, Required),
     Spec::new("sheathed", "Sheathed", "Sheets meet on studs.", YES_NO, Required),
     Spec::new("sheathing", "Sheathing", "What the nails go through.", Choice(nailing::SIDES), Required),
     Spec::new("sheathing_thickness", "Its thickness", "As stamped: 7/16.", inches(0.125, 4.0), Required),
@@ -109,6 +112,9 @@ fn problem(id: FieldId, text: &str) -> Option<String> {
     if text.is_empty() {
         return None;
     }
+    if id == PACKS {
+        return packs_to_look_at(text).err();
+    }
     FOLLOWS.iter().filter(|(from, _, _)| *from == id).find_map(|(_, kind, to)| {
         let texts = BTreeMap::from([((*to).to_owned(), text.to_owned())]);
         let refused = judge(kind.name(), &texts, &BTreeMap::new())?.err()?;
@@ -125,11 +131,20 @@ pub fn required_of(kind: Kind, mark: &BTreeMap<String, String>) -> BTreeMap<Stri
     of_kind.filter_map(|(from, _, to)| Some(((*to).to_owned(), typed(from)?.to_owned()))).collect()
 }
 
+/// The packs of studs that the mark's drawing asks for, as readings of a look that nobody has looked at yet. Empty where
+/// there are none, or where they cannot be read, which the mark says.
+#[must_use]
+pub fn packs_of(kind: Kind, mark: &BTreeMap<String, String>) -> BTreeMap<String, Vec<String>> {
+    let drawn = mark.get(PACKS).filter(|_| kind == Kind::StudSpacing);
+    let packs = drawn.and_then(|drawn| packs_to_look_at(drawn).ok()).filter(|packs| !packs.is_empty());
+    packs.map(|packs| ("doubles".to_owned(), packs)).into_iter().collect()
+}
+
 #[cfg(test)]
 mod tests {
     use std::collections::BTreeMap;
 
-    use super::{FOLLOWS, Kind, SPECS, mark_fields, required_of};
+    use super::{FOLLOWS, Kind, SPECS, mark_fields, packs_of, required_of};
     use crate::model::{Entry, Origin};
 
     fn mark(fields: &[(&str, &str)]) -> BTreeMap<String, String> {
@@ -184,5 +199,18 @@ mod tests {
         assert!(field("uplift").problem.as_deref().unwrap().contains("from 1 lb to 50000 lb is taken"));
         let empty = field("carries");
         assert_eq!((empty.origin, empty.problem.as_deref(), empty.text.as_str()), (Origin::Unknown, None, ""));
+    }
+
+    #[test]
+    fn packs_of_the_drawing_become_readings_to_look_at() {
+        let packs = |drawn: &str| packs_of(Kind::StudSpacing, &mark(&[("packs", drawn)]));
+        let readings = ["64: not seen of 2".to_owned(), "8' 0\": not seen of 3".to_owned()];
+        assert_eq!(packs("64: 2, 8' 0\": 3"), BTreeMap::from([("doubles".to_owned(), readings.to_vec())]));
+        assert!(packs("two at the door").is_empty() && packs("").is_empty());
+        assert!(packs_of(Kind::Nailing, &mark(&[("packs", "64: 2")])).is_empty());
+        let said = |drawn: &str| mark_fields(&mark(&[("packs", drawn)])).remove(4);
+        assert_eq!((said("64: 2").id, said("64: 2").problem), ("packs", None));
+        assert!(said("two at the door").problem.unwrap().contains("like 64: 2, 96: 3"));
+        assert!(said("64: 90").problem.unwrap().contains("90"));
     }
 }

@@ -16,6 +16,7 @@ mod kinds;
 pub mod mark;
 mod picture;
 mod readings;
+mod ready;
 mod screen;
 mod spec;
 mod stored;
@@ -28,7 +29,8 @@ use framing::walk::words;
 
 pub use again::{example, not_seen, to_measure_again};
 pub use kind::Kind;
-pub use mark::{mark_fields, required_of};
+pub use mark::{mark_fields, packs_of, required_of};
+pub use ready::{Ready, ReadyKeys};
 pub use screen::{ListShown, LookScreen, ReadingShown, WalkCheckShown};
 pub use typed::{InHand, Typed};
 pub use typing::{confirm_pull, write_reading};
@@ -99,6 +101,7 @@ fn inputs(
         fields,
         readings: readings::readings(kind.specs(), typed, hand, &said, &reply.questions),
         offered: offered.map(words::length),
+        ready: ready::ready(kind, typed, hand),
         questions: questions(kind, refused, &reply.questions),
         assumptions: reply.assumed.iter().map(|one| (field_id(kind, one.input.as_deref()), one.says.clone())).collect(),
         ..screen
@@ -205,6 +208,7 @@ pub fn nothing_yet(kind: Kind) -> LookScreen {
         fields: Vec::new(),
         readings: Vec::new(),
         offered: None,
+        ready: ReadyKeys::default(),
         questions: Vec::new(),
         checks: Vec::new(),
         says: Vec::new(),

@@ -1,5 +1,6 @@
 //! What the screen of a look shows.
 
+use super::ready::ReadyKeys;
 use crate::model::{Answer, Field, FieldId, State};
 use crate::scene::Scene;
 
@@ -18,6 +19,8 @@ pub struct LookScreen {
     pub readings: Vec<ListShown>,
     /// What a new reading would be if it stood on its mark, as it would be typed; one tap takes it.
     pub offered: Option<String>,
+    /// What can be said with one tap of the reading in hand.
+    pub ready: ReadyKeys,
     /// What is still to be answered: the input that answers it, and which reading of a list, from 0.
     pub questions: Vec<(FieldId, Option<usize>, String)>,
     /// Each value beside its limit, those that are out first.

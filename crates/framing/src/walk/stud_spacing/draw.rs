@@ -5,9 +5,10 @@ use inspection::stud_spacing::{Bay, BayKind, FirstPull, JudgedWall, Pulls, Rule,
 use lumber::SawnSize;
 use measure::{Length, LengthUnit, read_length};
 
-use super::{StudSpacingCase, required, row, table_spacings, wall};
+use super::{StudSpacingCase, required, row, studs, table_spacings, wall};
 use crate::walk::answer::Answer;
 use crate::walk::reading::Inputs;
+use crate::walk::words;
 
 /// A row of studs.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,6 +31,10 @@ pub struct DrawnRow {
     pub edges: Vec<DrawnEdge>,
     /// Openings, from and to.
     pub openings: Vec<(Length, Length)>,
+    /// Where several studs are asked for: the place, how many were found where that was seen, and how many are asked.
+    pub packs: Vec<(Length, Option<u8>, u8)>,
+    /// Single studs with something wrong: the place, and what: `bowed 3/8"`.
+    pub wrong: Vec<(Length, String)>,
     /// Centres of studs to add.
     pub add: Vec<Length>,
     /// Centre of the next stud, if it stands on its mark.
@@ -90,9 +95,20 @@ pub fn drawn(case: &StudSpacingCase) -> DrawnRow {
             .map(|edge| DrawnEdge { at: edge.at, verdict: edge.verdict() })
             .collect(),
         openings: wall.openings.iter().map(|opening| (opening.from, opening.to)).collect(),
+        packs: studs::packs(inputs, case)
+            .into_iter()
+            .map(|pack| (pack.at, pack.found.observed(), pack.asked))
+            .collect(),
+        wrong: studs::wrongs(inputs, case).into_iter().map(wrong).collect(),
         add: judged.iter().flat_map(JudgedWall::studs_to_add).collect(),
         next: next_centre(case, &wall),
     }
+}
+
+fn wrong(stud: studs::Wrong) -> (Length, String) {
+    let what = if stud.bowed { "bowed" } else { "notched" };
+    let by = stud.by.observed().map(|by| format!(" {}", words::length(by))).unwrap_or_default();
+    (stud.at, format!("{what}{by}"))
 }
 
 const TWO_BY_FOUR: Length = Length::from_inches(3.5);

@@ -21,29 +21,71 @@ const FOUND: Field = Field::new("studs_found", "Place of the stud", 0.0, 2400.0)
 const OUT_BY: Field = Field::new("studs_found", "Bow or notch", 0.0, 12.0);
 const BOW_LIMIT: Field = Field::new("bow_limit", "Most that a stud may be bowed", 1.0 / 64.0, 6.0);
 
-/// `64: 1 of 2`: found and asked.
-pub(super) fn doubles(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) {
-    let by = asked_by(&case.drawing, &case.drawing_revision);
+/// A place where several studs are asked for.
+pub(super) struct Pack {
+    /// Its number among the readings, from 0.
+    index: usize,
+    /// Where it stands, from the plate's end.
+    pub(super) at: Length,
+    /// Studs found.
+    pub(super) found: Seen<u8>,
+    /// Studs asked for.
+    pub(super) asked: u8,
+}
+
+/// `64: 1 of 2`: found and asked. What cannot be read is refused.
+pub(super) fn packs(inputs: &mut Inputs, case: &StudSpacingCase) -> Vec<Pack> {
+    let mut packs = Vec::new();
     for (index, text) in inputs.list(&case.doubles, DOUBLE.id).iter().enumerate() {
         let which = Some(index + 1);
         let parts = text.rsplit_once(':').and_then(|(at, count)| Some((at, count.split_once(" of ")?)));
-        let Some((at, (found, required))) = parts else {
+        let Some((at, (found, asked))) = parts else {
+            let begun = text.trim_end().ends_with(": of");
             let problem = "a double is written by its place, found and asked, like 64: 1 of 2.";
-            inputs.refuse_one(DOUBLE.id, which, problem);
+            inputs.refuse_one(DOUBLE.id, which, if begun { "how many were found, of how many?" } else { problem });
             continue;
         };
-        let place = inputs.read_one(at, &DOUBLE, which);
+        let at = inputs.read_one(at, &DOUBLE, which);
         let found = if could_not_be_seen(found) {
             Some(Seen::CouldNotBeSeen)
         } else {
             inputs.count_one(found, &DOUBLE_COUNT, which).map(|found| Seen::Observed(found as u8))
         };
-        let required = inputs.count_one(required, &DOUBLE_COUNT, which).map(|count| count as u8);
-        if let (Some(place), Some(found), Some(required)) = (place, found, required) {
-            let asked = StudAsked::Plies { required: Required::new(required, by.clone()), found };
-            let at = format!("at {}", words::length(place));
-            answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question);
+        let asked = inputs.count_one(asked, &DOUBLE_COUNT, which).map(|count| count as u8);
+        if let (Some(at), Some(found), Some(asked)) = (at, found, asked) {
+            packs.push(Pack { index, at, found, asked });
         }
+    }
+    packs
+}
+
+/// The packs of a drawing, `64: 2, 96: 3`, as readings that nobody has looked at yet: `64: not seen of 2`.
+///
+/// # Errors
+/// A sentence, when the text cannot be read.
+pub fn packs_to_look_at(drawn: &str) -> Result<Vec<String>, String> {
+    let mut inputs = Inputs::default();
+    let pack = |text: &str| {
+        let (at, asked) = text.rsplit_once(':')?;
+        inputs.read_one(at, &DOUBLE, None)?;
+        let asked = inputs.count_one(asked.trim(), &DOUBLE_COUNT, None)?;
+        Some(format!("{}: not seen of {asked}", at.trim()))
+    };
+    let packs: Option<Vec<String>> =
+        drawn.split(',').map(str::trim).filter(|text| !text.is_empty()).map(pack).collect();
+    packs.ok_or_else(|| {
+        let problem = inputs.refused.pop().map(|refusal| format!(" {}", refusal.problem)).unwrap_or_default();
+        format!("Packs are written by their places and how many studs, like 64: 2, 96: 3.{problem}")
+    })
+}
+
+/// Packs beside what is asked of them.
+pub(super) fn doubles(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase) {
+    let by = asked_by(&case.drawing, &case.drawing_revision);
+    for Pack { index, at, found, asked } in packs(inputs, case) {
+        let asked = StudAsked::Plies { required: Required::new(asked, by.clone()), found };
+        let at = format!("at {}", words::length(at));
+        answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question);
     }
 }
 
@@ -51,25 +93,48 @@ const fn no_question(_: Question) -> &'static str {
     "doubles"
 }
 
-/// `33: bowed 3/8`, `33: notched 1`: what is wrong with one stud.
-pub(super) fn single(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase, row: &StudRow) {
-    let limit = inputs.length(&case.bow_limit, &BOW_LIMIT);
+/// What is wrong with one stud.
+pub(super) struct Wrong {
+    index: usize,
+    /// Where it stands, from the plate's end.
+    pub(super) at: Length,
+    /// Bowed, or else notched.
+    pub(super) bowed: bool,
+    /// By how much.
+    pub(super) by: Seen<Length>,
+}
+
+/// `33: bowed 3/8`, `33: notched 1`. What cannot be read is refused.
+pub(super) fn wrongs(inputs: &mut Inputs, case: &StudSpacingCase) -> Vec<Wrong> {
+    let mut wrongs = Vec::new();
     for (index, text) in inputs.list(&case.studs_found, FOUND.id).iter().enumerate() {
         let which = Some(index + 1);
-        let Some((at, bowed, out_by)) = parts(text) else {
+        let Some((at, bowed, by)) = parts(text) else {
+            let begun = text.trim_end().ends_with(": bowed") || text.trim_end().ends_with(": notched");
             let taken = "a stud is written by its place and what is wrong, like 33: bowed 3/8 or 33: notched 1.";
-            inputs.refuse_one(FOUND.id, which, &format!("“{}” was given; {taken}", short(text)));
+            let refused = format!("“{}” was given; {taken}", short(text));
+            inputs.refuse_one(FOUND.id, which, if begun { "by how much?" } else { &refused });
             continue;
         };
-        let place = inputs.read_one(at, &FOUND, which);
-        let out_by = if could_not_be_seen(out_by) {
+        let at = inputs.read_one(at, &FOUND, which);
+        let by = if could_not_be_seen(by) {
             Some(Seen::CouldNotBeSeen)
         } else {
-            inputs.read_one(out_by, &OUT_BY, which).map(Seen::Observed)
+            inputs.read_one(by, &OUT_BY, which).map(Seen::Observed)
         };
-        let (Some(place), Some(out_by)) = (place, out_by) else { continue };
-        let at = format!("at {}", words::length(place));
-        let asked = if bowed { straight(inputs, case, limit, out_by) } else { notched(inputs, row, out_by) };
+        if let (Some(at), Some(by)) = (at, by) {
+            wrongs.push(Wrong { index, at, bowed, by });
+        }
+    }
+    wrongs
+}
+
+/// Single studs beside how straight and how whole they must be.
+pub(super) fn single(inputs: &mut Inputs, answer: &mut Answer, case: &StudSpacingCase, row: &StudRow) {
+    let limit = inputs.length(&case.bow_limit, &BOW_LIMIT);
+    for Wrong { index, at, bowed, by } in wrongs(inputs, case) {
+        let at = format!("at {}", words::length(at));
+        let asked = if bowed { straight(inputs, case, limit, by) } else { notched(inputs, row, by) };
         match asked {
             Some(asked) => answer.finding(&judge_stud(index, &asked).finding, Some(&at), no_question),
             None => answer.not_seen(inspection::Subject::NotchDepth, Some(&at)),

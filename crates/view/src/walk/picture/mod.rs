@@ -1,11 +1,10 @@
-//! What was measured, drawn to scale. A kind has a file or two; `pen` holds what they have in common.
+//! What was measured, drawn to scale. A kind has a file or two.
 
 mod bolts;
 mod cut;
 mod hold_down;
 mod moisture;
 mod nails;
-mod pen;
 mod plane;
 mod roof_tie;
 mod row;
@@ -17,6 +16,7 @@ use framing::walk::WalkReply;
 
 use super::kind::Kind;
 use super::typed::{InHand, Typed};
+use crate::pen;
 use crate::scene::Scene;
 use values::Values;
 

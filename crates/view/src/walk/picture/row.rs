@@ -21,6 +21,8 @@ const ABOVE: f64 = 62.0;
 /// Room below the plate, pixels: sheet edges and figures; and the strip, where there is one.
 const BELOW: f64 = 58.0;
 const SIDES: f64 = 14.0;
+/// Studs of one pack that are drawn beside each other.
+const MOST_DRAWN: u8 = 6;
 
 /// The part of the wall that is drawn, inches from the plate's end.
 #[derive(Clone, Copy)]
@@ -52,6 +54,8 @@ pub(super) fn picture(typed: &Typed, hand: InHand) -> Scene {
     bays(&mut pen, &row, part, hand);
     edges(&mut pen, &row, part);
     studs(&mut pen, &row, part, hand);
+    packs(&mut pen, &row, part);
+    wrong(&mut pen, &row, part);
     next(&mut pen, &row, part, typed.list(PULLS).len());
     if part.to - part.from < end {
         strip::draw(&mut pen, &row, part, end);
@@ -181,6 +185,33 @@ fn studs(pen: &mut Pen, row: &DrawnRow, part: Part, hand: InHand) {
     }
 }
 
+/// The other studs of a pack beside the one that was pulled: those that were found, and dashed those that lack.
+fn packs(pen: &mut Pen, row: &DrawnRow, part: Part) {
+    let (thick, depth) = (row.stud.inches(), row.depth.inches());
+    for (at, found, asked) in row.packs.iter().filter(|(at, ..)| part.has(*at)) {
+        for other in 1..(*asked).min(MOST_DRAWN) {
+            let left = at.inches() + thick * (f64::from(other) - 0.5);
+            let right = left + thick;
+            if right > part.to {
+                break;
+            }
+            match found {
+                Some(found) if other < *found => crossed(pen, left, 0.0, right, depth, Ink::Ink),
+                Some(_) => pen.shape(rectangle(left, 0.0, right, depth), Weight::Seen, Ink::Short, true),
+                None => pen.shape(rectangle(left, 0.0, right, depth), Weight::Hidden, Ink::Ink, false),
+            }
+        }
+    }
+}
+
+/// What is wrong with a stud, in words under it.
+fn wrong(pen: &mut Pen, row: &DrawnRow, part: Part) {
+    let below = row.depth.inches() + pen.paper(46.0);
+    for (at, what) in row.wrong.iter().filter(|(at, _)| part.has(*at)) {
+        pen.label((at.inches(), below), what);
+    }
+}
+
 /// Where the next stud stands if it is on its mark: dashed in chalk, and a tap takes it to hand.
 fn next(pen: &mut Pen, row: &DrawnRow, part: Part, readings: usize) {
     let Some(next) = row.next.filter(|next| part.has(*next)) else { return };
@@ -210,6 +241,13 @@ fn alt(row: &DrawnRow, end: f64) -> String {
     let missed: Vec<String> = missed.map(|edge| words::length(edge.at)).collect();
     if !missed.is_empty() {
         alt.push_str(&format!(" Sheet edges that miss a stud: at {}.", in_words(missed)));
+    }
+    for (at, found, asked) in &row.packs {
+        let found = found.map_or_else(|| "not seen".to_owned(), |found| found.to_string());
+        alt.push_str(&format!(" Pack at {}: {found} of {asked} studs.", words::length(*at)));
+    }
+    for (at, what) in &row.wrong {
+        alt.push_str(&format!(" Stud at {}: {what}.", words::length(*at)));
     }
     if let Some(next) = row.next {
         alt.push_str(&format!(" The next stud on its mark is at {}.", words::length(next)));

@@ -1,4 +1,4 @@
-//! The inputs as the screen shows them.
+//! The inputs of a check or of Site as the screen shows them.
 
 use framing::field::{Group as SpecGroup, Kind};
 use framing::reading::{Origin as ReadOrigin, Reading, Value};
@@ -6,8 +6,8 @@ use framing::reading::{Origin as ReadOrigin, Reading, Value};
 use crate::model::{Entry, Field, Group, Origin};
 
 /// Every input, in the order they are asked. The size is chosen from the list of sizes, not typed.
-pub(super) fn fields(reading: &Reading) -> Vec<Field> {
-    reading.values.iter().filter(|value| value.spec.kind != Kind::Size).map(field).collect()
+pub(crate) fn fields(reading: &Reading) -> Vec<Field> {
+    reading.values.iter().filter(|value| !matches!(value.spec.kind, Kind::Size)).map(field).collect()
 }
 
 fn field(value: &Value) -> Field {
@@ -37,7 +37,7 @@ fn entry(value: &Value) -> Entry {
         Kind::Length { least, most, .. } => Entry::Length { least, most },
         Kind::Number { unit, .. } => Entry::Number { unit },
         Kind::Choice(options) => Entry::Choice(options),
-        Kind::Name | Kind::Size => Entry::Text,
+        Kind::Special { .. } | Kind::Name | Kind::Size => Entry::Text,
     }
 }
 
@@ -51,5 +51,14 @@ const fn group(group: SpecGroup) -> Group {
         SpecGroup::Label => Group::Label,
         SpecGroup::Limits => Group::Limits,
         SpecGroup::AsBuilt => Group::AsBuilt,
+        SpecGroup::Place => Group::Place,
+        SpecGroup::Upwind => Group::Upwind,
+        SpecGroup::Ground => Group::Ground,
+        SpecGroup::House => Group::House,
+        SpecGroup::Wing => Group::Wing,
+        SpecGroup::Glass => Group::Glass,
+        SpecGroup::RoofSnow => Group::RoofSnow,
+        SpecGroup::Weights => Group::Weights,
+        SpecGroup::Parts => Group::Parts,
     }
 }

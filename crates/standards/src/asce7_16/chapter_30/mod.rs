@@ -1,4 +1,6 @@
-//! Chapter 30: components and cladding of low-rise buildings, Part 1. Only walls are here.
+//! Chapter 30: components and cladding of low-rise buildings, Part 1. Walls are here, roofs in [`roofs`].
+
+pub mod roofs;
 
 use measure::{Area, AreaLoad, Length, Ratio, math};
 

@@ -1,0 +1,119 @@
+//! Weights and live loads of a place, answered.
+
+use loads::combination::AsdCombination;
+use loads::house::House;
+use loads::site::LoadStandard;
+use loads::weights::{Weighed, on_the_level, sum};
+use measure::Area;
+use members::working::{Basis, Part, figure};
+use standards::asce7_16::chapter_4;
+use standards::irc_2021::r301::{LIVE_LOADS, Occupancy};
+use standards::irc_2021::r301_6;
+use standards::{Source, Status};
+
+use super::about::About;
+use super::input;
+use super::reply::{GravityReply, WeightReply};
+use crate::reading::Reading;
+use crate::words;
+
+/// Of what, the input of its weight, and the input of its layers.
+const OF: [(&str, &str, &str); 4] = [
+    ("roof", "roof_dead", "roof_layers"),
+    ("ceiling", "ceiling_dead", "ceiling_layers"),
+    ("floor", "floor_dead", "floor_layers"),
+    ("wall", "wall_dead", "wall_layers"),
+];
+
+/// Weight of a roof, a ceiling, a floor or a wall, psf, on the level for a roof: from its layers, where they were
+/// written; none where an input is wrong.
+#[must_use]
+pub fn weight(reading: &Reading, house: &House, id: &str, layers: &[Weighed]) -> Option<f64> {
+    if layers.is_empty() {
+        return reading.number(id);
+    }
+    let own = sum(layers);
+    Some(if id == "roof_dead" { on_the_level(own, house.angle()).psf() } else { own.psf() })
+}
+
+/// What surely holds the roof down, psf on the level.
+#[must_use]
+pub fn roof_dead(reading: &Reading, house: &House) -> Option<f64> {
+    let of = |id, layers| weight(reading, house, id, &input::layers(reading, layers).ok()?);
+    Some(of("roof_dead", "roof_layers")? + of("ceiling_dead", "ceiling_layers")?)
+}
+
+/// Answers weights and live loads; none where an input is wrong.
+#[must_use]
+pub fn gravity(reading: &Reading) -> Option<GravityReply> {
+    let house = input::house(reading)?;
+    let mut about = About::of(reading, super::OF_GRAVITY);
+    let mut weights = Vec::new();
+    for (of, id, layers) in OF {
+        let layers = input::layers(reading, layers).ok()?;
+        let psf = weight(reading, &house, id, &layers)?;
+        about.part(working(of, id, &layers, psf, &house));
+        weights.push(WeightReply { of: of.to_owned(), layers: layers.iter().map(layer).collect(), psf });
+    }
+    let apart = reading.length("rafters_apart")?;
+    let rafter: Area = (house.width / 2.0 + house.eave_overhang) * apart;
+    let later = reading.word("load_standard") == Some("asce7_22");
+    about.caution("Only weight that is surely there may hold a roof down: none of what may be taken off later.");
+    Some(GravityReply {
+        weights,
+        live: live(),
+        roof_live_by_table_psf: r301_6::roof_live_load(house.pitch, rafter).psf(),
+        roof_live_by_equation_psf: chapter_4::roof_live_load(rafter, house.pitch).psf(),
+        combinations: combinations(if later { LoadStandard::Asce7Of22 } else { LoadStandard::Asce7Of16 }),
+        about: about.finish(),
+    })
+}
+
+fn layer(layer: &Weighed) -> (String, f64, String) {
+    let source = layer.source.map_or_else(|| "typed by you".to_owned(), words::source);
+    (layer.name.clone(), layer.weight.psf(), source)
+}
+
+fn working(of: &str, id: &'static str, layers: &[Weighed], psf: f64, house: &House) -> Part {
+    let mut part = Part::new(format!("Weight of the {of}"));
+    for layer in layers {
+        let basis = layer.source.map_or(Basis::Input(id), Basis::Published);
+        part.step("w", layer.name.clone(), "", (layer.weight.psf(), "psf"), basis);
+    }
+    let on_slope = id == "roof_dead" && !layers.is_empty();
+    let expression = if on_slope {
+        format!("{} / cos {}°", figure(sum(layers).psf()), figure(house.angle().degrees()))
+    } else {
+        figure(psf)
+    };
+    let basis = if layers.is_empty() { Basis::Input(id) } else { Basis::Arithmetic };
+    part.step("D", if id == "roof_dead" { "on the level" } else { "altogether" }, expression, (psf, "psf"), basis);
+    part
+}
+
+/// Table R301.5, and what other texts ask of decks.
+fn live() -> Vec<(String, f64, String)> {
+    let of =
+        |name: &str, occupancy: Occupancy| (name.to_owned(), occupancy.live_load().psf(), words::source(LIVE_LOADS));
+    let also = |name: &str, psf: f64, status| {
+        (name.to_owned(), psf, words::source(Source::new("IRC 2021", "Table R301.5", status)))
+    };
+    vec![
+        of("attic without storage", Occupancy::AtticWithoutStorage),
+        of("attic with limited storage", Occupancy::AtticWithLimitedStorage),
+        of("attic lived in, or with fixed stairs", Occupancy::HabitableAttic),
+        of("sleeping rooms", Occupancy::SleepingRooms),
+        of("other rooms", Occupancy::OtherRooms),
+        also("decks and balconies; some places ask 60", 40.0, Status::Disputed),
+        also("stairs, or 300 lb on 4 sq in", 40.0, Status::LookedUp),
+        also("garage, or 2,000 lb on 20 sq in", 50.0, Status::LookedUp),
+    ]
+}
+
+fn combinations(standard: LoadStandard) -> Vec<(String, f64)> {
+    let written = |name: &str| match standard {
+        LoadStandard::Asce7Of16 => name.to_owned(),
+        LoadStandard::Asce7Of22 => name.replace("0.75S", "0.75(0.7S)").replace("+ S", "+ 0.7S"),
+    };
+    AsdCombination::all().map(|one| (written(one.combination.name()), one.duration.factor().value)).to_vec()
+}

@@ -1,0 +1,134 @@
+//! Site: what loads a house at its place, from what the building department says, the ground and the house's outline.
+//!
+//! Where to look: [`derive_site`] reads and answers all of it; `input` has the quantities, one file a topic has its answer
+//! in plain data ([`reply`]), `says` its sentences and `working` its steps. [`starts`] is what every check of the job
+//! begins with.
+
+mod about;
+mod case;
+mod gravity;
+mod input;
+pub mod reply;
+mod says;
+mod snow;
+mod starts;
+mod wind;
+mod working;
+
+pub use case::SiteCase;
+pub use input::{DrawnHouse, drawn};
+pub use starts::starts;
+
+use crate::Texts;
+use crate::field::site_fields;
+use crate::reading::Reading;
+use crate::reply::Refusal;
+use reply::{GravityReply, SnowReply, WindReply};
+
+/// Values of which none was said.
+pub struct Nothing;
+
+impl Texts for Nothing {
+    fn text(&self, _: &str) -> Option<&str> {
+        None
+    }
+}
+
+/// What the wind rests on.
+const OF_WIND: &[&str] = &[
+    "wind_speed",
+    "speed_given_as",
+    "load_standard",
+    "exposure",
+    "hill",
+    "ground_elevation",
+    "enclosure",
+    "storeys",
+    "building_length",
+    "house_width",
+    "eave_height",
+    "roof_kind",
+    "roof_pitch",
+    "eave_overhang",
+    "rake_overhang",
+    "opening_wide",
+    "opening_high",
+    "stud_height",
+    "studs_apart",
+    "rafters_apart",
+    "roof_dead",
+    "ceiling_dead",
+];
+
+/// What the snow rests on.
+const OF_SNOW: &[&str] = &[
+    "ground_snow",
+    "load_standard",
+    "risk_category",
+    "exposure",
+    "thermal",
+    "roof_surface",
+    "simple_rafters",
+    "house_width",
+    "roof_kind",
+    "roof_pitch",
+];
+
+/// What weights and live loads rest on.
+const OF_GRAVITY: &[&str] =
+    &["roof_dead", "ceiling_dead", "floor_dead", "wall_dead", "house_width", "roof_pitch", "rafters_apart"];
+
+/// What was understood of a place, and what follows from it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SiteOutcome {
+    /// What was understood.
+    pub reading: Reading,
+    /// The wind, the snow, and weights with live loads; none when an input is wrong.
+    pub answered: Option<(WindReply, SnowReply, GravityReply)>,
+}
+
+impl SiteOutcome {
+    /// The inputs that were refused.
+    #[must_use]
+    pub fn refusals(&self) -> Vec<Refusal> {
+        let refusal = |(field, problem): (&str, &str)| Refusal { field: field.to_owned(), problem: problem.to_owned() };
+        self.reading.problems().map(refusal).collect()
+    }
+}
+
+/// Reads a place. What was not said is assumed; what does not agree is said where it is.
+#[must_use]
+pub fn read_site(fields: &dyn Texts) -> Reading {
+    let mut reading = Reading::of(site_fields(), fields, &Nothing);
+    refuse_what_does_not_agree(&mut reading);
+    reading
+}
+
+/// Reads and answers a place.
+#[must_use]
+pub fn derive_site(fields: &dyn Texts) -> SiteOutcome {
+    let reading = read_site(fields);
+    let good = reading.problems().next().is_none();
+    let answered =
+        good.then(|| Some((wind::wind(&reading)?, snow::snow(&reading)?, gravity::gravity(&reading)?))).flatten();
+    SiteOutcome { reading, answered }
+}
+
+fn refuse_what_does_not_agree(reading: &mut Reading) {
+    for id in ["roof_layers", "ceiling_layers", "floor_layers", "wall_layers"] {
+        if let Err(problem) = input::layers(reading, id) {
+            reading.refuse(id, problem);
+        }
+    }
+    if let Some(problem) = speed_off_the_maps(reading) {
+        reading.refuse("wind_speed", problem);
+    }
+}
+
+/// A nominal speed may be lower than any on the maps; the ultimate one that it stands for may not.
+pub(crate) fn speed_off_the_maps(reading: &Reading) -> Option<String> {
+    let basic = input::basic_speed(reading)?;
+    standards::asce7_16::chapter_26::basic_wind_speed_is_mapped(basic).err().map(|outside| outside.to_string())
+}
+
+pub(crate) use input::basic_speed;

@@ -1,0 +1,216 @@
+//! The wind on a house, answered.
+
+use loads::house::{House, WindDirection};
+use loads::site::SiteWind;
+use loads::wall_wind::{WallPressure, wall_pressure};
+use loads::wind::directional::directional;
+use loads::wind::envelope::envelope;
+use loads::wind::roof::{RoofPressure, roof_pressures, zone_width};
+use loads::wind::uplift::{LoadCaseOf, RoofUplift, uplift};
+use loads::wind::{Push, asd_factor};
+use measure::{Area, AreaLoad, Length};
+use standards::asce7_16::chapter_26::Enclosure;
+use standards::asce7_16::chapter_30::roofs::RoofZone;
+use standards::asce7_16::chapter_30::{WALL_COEFFICIENTS, WallZone, effective_wind_area};
+use standards::ibc_2018::section_1609_3::nominal_speed;
+
+use super::about::About;
+use super::input;
+use super::reply::{LevelReply, PressureReply, PushReply, UpliftReply, WindReply};
+use super::working;
+use crate::reading::Reading;
+use crate::words;
+
+/// The area for which a covering and its fasteners are given.
+const SMALL: Area = Area::from_square_feet(10.0);
+
+/// Answers the wind; none where an input is wrong.
+#[must_use]
+pub fn wind(reading: &Reading) -> Option<WindReply> {
+    let house = input::house(reading)?;
+    let wind = input::wind(reading, &house)?;
+    let mut about = About::of(reading, super::OF_WIND);
+    super::says::wind(&mut about, reading, &wind, &house);
+    let mut reply = WindReply {
+        speed_mph: wind.speed.mph(),
+        nominal_mph: nominal_speed(wind.speed).mph(),
+        exposure: wind.exposure.letter().to_owned(),
+        mean_roof_height: words::length(wind.mean_roof_height),
+        topographic_factor: wind.topographic_factor,
+        end_width: words::length(zone_width(&house)),
+        ..WindReply::default()
+    };
+    walls(&mut reply, &mut about, reading, &wind)?;
+    roof(&mut reply, &mut about, reading, &wind, &house)?;
+    pushes(&mut reply, &mut about, &wind, &house);
+    lift(&mut reply, &mut about, reading, &wind, &house)?;
+    working::wind(&mut about, reading, &wind, &house, &reply);
+    reply.about = about.finish();
+    Some(reply)
+}
+
+const WALL_ZONES: [(WallZone, &str); 2] =
+    [(WallZone::Corner, "beside a corner"), (WallZone::Field, "away from corners")];
+
+fn walls(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind) -> Option<()> {
+    let stud = effective_wind_area(reading.length("stud_height")?, reading.length("studs_apart")?);
+    let opening = reading.length("opening_wide")? * reading.length("opening_high")?;
+    for (part, area) in [("opening", opening), ("stud", stud), ("wall", SMALL)] {
+        for (zone, place) in WALL_ZONES {
+            match wall_pressure(wind, zone, area) {
+                Ok(found) => {
+                    reply.q_h_psf = Some(found.q_h.psf());
+                    reply.pressures.push(wall(part, place, &found));
+                }
+                Err(outside) => about.outside(outside.to_string()),
+            }
+        }
+    }
+    let broken = SiteWind { enclosure: Enclosure::PartiallyEnclosed, ..*wind };
+    if wind.enclosure != Enclosure::PartiallyEnclosed {
+        let found = wall_pressure(&broken, WallZone::Corner, opening).ok();
+        reply.if_glass_breaks = found.map(|found| wall("opening", "beside a corner, wind inside", &found));
+    }
+    Some(())
+}
+
+fn wall(part: &str, place: &str, found: &WallPressure) -> PressureReply {
+    PressureReply {
+        part: part.to_owned(),
+        zone: found.zone.number().to_string(),
+        place: place.to_owned(),
+        area_sqft: found.area.square_feet(),
+        inward_psf: Some(found.inward.psf()),
+        outward_psf: found.outward.psf(),
+        inward_strength_psf: Some(found.inward_strength.psf()),
+        outward_strength_psf: found.outward_strength.psf(),
+        source: words::source(WALL_COEFFICIENTS),
+    }
+}
+
+/// Where a part of the roof is, in words.
+fn roof_place(zone: RoofZone) -> &'static str {
+    match zone {
+        RoofZone::OnePrime => "in the middle",
+        RoofZone::One => "away from edges",
+        RoofZone::Two => "along edges",
+        RoofZone::TwoE => "along the eave",
+        RoofZone::TwoN => "along the rake",
+        RoofZone::TwoR => "along the ridge",
+        RoofZone::Three => "in corners",
+        RoofZone::ThreeE => "at eave corners",
+        RoofZone::ThreeR => "at ridge ends",
+    }
+}
+
+/// Length of a rafter along its slope, wall to ridge.
+fn rafter_length(house: &House) -> Length {
+    house.width / 2.0 / house.angle().cos()
+}
+
+fn roof(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<()> {
+    let rafter = effective_wind_area(rafter_length(house), reading.length("rafters_apart")?);
+    let kinds = [("roof", SMALL, false), ("rafter", rafter, false), ("overhang", SMALL, true)];
+    for (part, area, overhang) in kinds {
+        if overhang && house.eave_overhang.max(house.rake_overhang) <= Length::ZERO {
+            continue;
+        }
+        match roof_pressures(wind, house, area, overhang) {
+            Ok((_, found)) => reply.pressures.extend(found.iter().map(|one| roof_part(part, one))),
+            Err(outside) => about.outside(outside.to_string()),
+        }
+    }
+    Some(())
+}
+
+fn roof_part(part: &str, found: &RoofPressure) -> PressureReply {
+    let inward = |psf: AreaLoad| (!found.overhang).then(|| psf.psf());
+    PressureReply {
+        part: part.to_owned(),
+        zone: found.zone.name().to_owned(),
+        place: roof_place(found.zone).to_owned(),
+        area_sqft: found.area.square_feet(),
+        inward_psf: inward(found.inward_asd),
+        outward_psf: found.outward_asd.psf(),
+        inward_strength_psf: inward(found.inward_strength),
+        outward_strength_psf: found.outward_strength.psf(),
+        source: words::source(found.source),
+    }
+}
+
+const fn direction_words(direction: WindDirection) -> &'static str {
+    match direction {
+        WindDirection::AcrossRidge => "across the ridge",
+        WindDirection::AlongRidge => "along the ridge",
+    }
+}
+
+fn pushes(reply: &mut WindReply, about: &mut About<'_>, wind: &SiteWind, house: &House) {
+    for direction in WindDirection::ALL {
+        let by_27 = directional(wind, house, direction).map(|found| ("directional", found.push));
+        let by_28 = envelope(wind, house, direction).map(|found| ("envelope", found.push));
+        let first = reply.push.len();
+        for found in [by_28, by_27] {
+            match found {
+                Ok((procedure, push)) => reply.push.push(push_reply(procedure, &push)),
+                Err(outside) => about.outside(outside.to_string()),
+            }
+        }
+        let most = reply.push[first..].iter().map(|push| push.total_lb).fold(0.0, f64::max);
+        for push in &mut reply.push[first..] {
+            push.governs = push.total_lb >= most;
+        }
+    }
+}
+
+fn push_reply(procedure: &str, push: &Push) -> PushReply {
+    let asd = asd_factor();
+    PushReply {
+        direction: direction_words(push.direction).to_owned(),
+        procedure: procedure.to_owned(),
+        levels: push
+            .levels
+            .iter()
+            .map(|level| LevelReply {
+                height: words::length(level.height),
+                here_lb: (level.here * asd).pounds(),
+                shear_below_lb: (level.shear_below * asd).pounds(),
+            })
+            .collect(),
+        to_foundation_lb: (push.to_foundation * asd).pounds(),
+        total_lb: (push.total * asd).pounds(),
+        total_strength_lb: push.total.pounds(),
+        overturning_ft_lb: (push.overturning * asd).foot_pounds(),
+        least_governs: push.least_governs,
+        governs: false,
+    }
+}
+
+fn lift(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<()> {
+    let dead = AreaLoad::from_psf(super::gravity::roof_dead(reading, house)?);
+    let apart = reading.length("rafters_apart")?;
+    match uplift(wind, house, dead) {
+        Ok(found) => reply.uplift = Some(uplift_reply(&found, apart)),
+        Err(outside) => about.outside(outside.to_string()),
+    }
+    Some(())
+}
+
+fn uplift_reply(found: &RoofUplift, apart: Length) -> UpliftReply {
+    let name = |case: LoadCaseOf, end: bool| {
+        let wind = if case == LoadCaseOf::A { "wind across the ridge" } else { "wind along the ridge" };
+        format!("{wind}, {}", if end { "end strip" } else { "between" })
+    };
+    let case = |one: &loads::wind::uplift::Uplift| {
+        (name(one.case, one.end), one.at_windward_wall.plf(), one.at_leeward_wall.plf())
+    };
+    UpliftReply {
+        cases: found.cases.iter().map(case).collect(),
+        dead_plf: found.dead.plf(),
+        net_end_plf: found.net_asd_end.plf(),
+        net_interior_plf: found.net_asd_interior.plf(),
+        rafters_apart: words::inches(apart),
+        rafter_end_lb: (found.net_asd_end * apart).pounds(),
+        rafter_interior_lb: (found.net_asd_interior * apart).pounds(),
+    }
+}

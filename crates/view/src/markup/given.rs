@@ -1,0 +1,30 @@
+//! Who gave the value in hand.
+
+use maud::{Markup, html};
+
+use super::Act;
+use crate::site::{GIVERS, Given};
+
+/// The keys that say who gave the value in hand; nothing while nothing is typed.
+#[must_use]
+pub fn given(given: &Given) -> Markup {
+    html! {
+        @if given.asked {
+            div.given role="group" aria-label="Given by" {
+                p.note {
+                    "Given by " (if given.by.is_empty() { "…" } else { &given.by })
+                    @if !given.when.is_empty() { ", typed " (given.when) " by this phone's clock" }
+                }
+                div.given-keys {
+                    @for (index, by) in GIVERS.iter().enumerate() {
+                        button.plain
+                            type="button"
+                            aria-pressed=(if given.by == *by { "true" } else { "false" })
+                            data-act=(Act::Ready(index))
+                        { (by) }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,5 @@
+//! Entry point of the page of Site.
+
+fn main() {
+    web::start_site();
+}
