@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 use view::markup::{self, Act};
 use view::model::{FieldId, Group};
-use view::site::{FIRST_QUESTIONS, SiteScreen, Topic};
+use view::site::{FIRST_QUESTIONS, SiteScreen, Topic, layers};
 
 use super::book::Book;
 use super::look_choice::LookChoice;
@@ -66,7 +66,11 @@ pub fn SitePage() -> impl IntoView {
     let picture = Memo::new(move |_| book.screen.with(|screen| screen.picture.clone()));
     let answer = Memo::new(move |_| book.screen.with(|screen| (screen.answer.clone(), !screen.current)));
     let given = Signal::derive(move || {
-        book.fields.with(|fields| markup::given(&view::site::given(fields, book.hand.get())).into_string())
+        let hand = book.hand.get();
+        if layers::takes_layers(hand) {
+            return markup::layer_keys(&layers::names()).into_string();
+        }
+        book.fields.with(|fields| markup::given(&view::site::given(fields, hand)).into_string())
     });
     let asks_all = Memo::new(move |_| step.get().is_none());
     browser::after_paint(browser::say_ready);
@@ -75,17 +79,24 @@ pub fn SitePage() -> impl IntoView {
             <h1 class="said">"Site"</h1>
             <div class="sheet">
                 <Picture scene=picture hand=book.hand.into() act />
-                <AnswerStrip answer />
+                <Show when=move || asks_all.get()>
+                    <AnswerStrip answer />
+                </Show>
             </div>
             <Show when=move || asks_all.get()>
                 <Topics />
             </Show>
             <div class="bench">
                 <Show when=move || !asks_all.get()>
-                    <Questions step />
+                    <p class="note questions">
+                        {move || format!("Question {} of {}. What you do not know is assumed, and says so.", step.get().unwrap_or_default() + 1, FIRST_QUESTIONS.len())}
+                    </p>
                 </Show>
                 <Hand pad=Pad { way_on: Some(way_on(book, step)), ..pad } />
                 <Block markup=given act />
+                <Show when=move || !asks_all.get()>
+                    <Questions step />
+                </Show>
                 <Show when=move || asks_all.get()>
                     <Everything pad act />
                 </Show>
@@ -98,8 +109,12 @@ fn acting(book: Book, pad: Pad) -> Callback<String> {
     Callback::new(move |what: String| match Act::read(&what) {
         Some(Act::Bring(field)) => pad.bring_named(field),
         Some(Act::Ready(index)) => {
-            if let Some(by) = view::site::GIVERS.get(index) {
-                book.give(book.hand.get_untracked(), by);
+            let hand = book.hand.get_untracked();
+            if layers::takes_layers(hand) {
+                let written = book.fields.with_untracked(|fields| fields.get(hand).cloned());
+                book.write(hand, layers::with_layer(written.as_deref(), index));
+            } else if let Some(by) = view::site::GIVERS.get(index) {
+                book.give(hand, by);
             }
         }
         _ => {}
@@ -131,18 +146,15 @@ fn go_to(book: Book, step: RwSignal<Option<usize>>, question: usize) {
     browser::to_top();
 }
 
-/// Which question it is, and the ways back and past all of them.
+/// The ways back, and past all of the first questions.
 #[component]
 fn Questions(step: RwSignal<Option<usize>>) -> impl IntoView {
     let book = expect_context::<Book>();
     let now = move || step.get().unwrap_or_default();
     view! {
-        <div class="questions">
-            <p>{move || format!("Question {} of {}. What you do not know is assumed, and says so.", now() + 1, FIRST_QUESTIONS.len())}</p>
-            <div class="keys-row">
-                <button type="button" class="key" disabled=move || now() == 0 on:click=move |_| go_to(book, step, now().saturating_sub(1))>"Back"</button>
-                <button type="button" class="key" on:click=move |_| go_to(book, step, usize::MAX)>"Show all"</button>
-            </div>
+        <div class="keys-row">
+            <button type="button" class="key" disabled=move || now() == 0 on:click=move |_| go_to(book, step, now().saturating_sub(1))>"Back"</button>
+            <button type="button" class="key" on:click=move |_| go_to(book, step, usize::MAX)>"Show all"</button>
         </div>
     }
 }

@@ -25,6 +25,11 @@ use crate::reading::Reading;
 use crate::reply::Refusal;
 use reply::{GravityReply, SnowReply, WindReply};
 
+/// The names of the layers whose weight is known.
+pub fn layer_names() -> impl Iterator<Item = &'static str> {
+    loads::weights::LAYERS.iter().map(|layer| layer.name)
+}
+
 /// Values of which none was said.
 pub struct Nothing;
 

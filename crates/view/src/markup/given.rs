@@ -28,3 +28,17 @@ pub fn given(given: &Given) -> Markup {
         }
     }
 }
+
+/// The keys that add a layer to the input in hand.
+#[must_use]
+pub fn layer_keys(names: &[&str]) -> Markup {
+    html! {
+        div.given role="group" aria-label="Layers" {
+            div.given-keys {
+                @for (index, name) in names.iter().enumerate() {
+                    button.plain type="button" data-act=(Act::Ready(index)) { "+ " (name) }
+                }
+            }
+        }
+    }
+}

@@ -2,6 +2,7 @@
 
 mod answer;
 mod given;
+pub mod layers;
 mod picture;
 mod tables;
 

@@ -78,7 +78,7 @@ pub(super) fn outlines(pen: &mut Pen, house: &Feet) {
 pub(super) fn push(house: &DrawnHouse, wind: &WindReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
-    pen.margin(70.0, 26.0, 44.0);
+    pen.margin(84.0, 16.0, 40.0);
     outlines(&mut pen, &feet);
     let force = |direction: &str| {
         wind.push.iter().find(|push| push.governs && push.direction == direction).map(|push| grouped(push.total_lb))
@@ -94,7 +94,7 @@ pub(super) fn push(house: &DrawnHouse, wind: &WindReply) -> Scene {
     }
     if let Some(pounds) = force("along the ridge") {
         let to = mid((feet.length, feet.width * 0.5, feet.eave * 0.6));
-        let from = (to.0 + reach * 1.2, to.1 + reach * 0.2);
+        let from = (to.0 + reach * 1.5, to.1 + reach * 0.4);
         arrow(&mut pen, from, to, &format!("{pounds} lb"));
         alt.push_str(&format!(" The wind along the ridge pushes with {pounds} lb."));
     }
