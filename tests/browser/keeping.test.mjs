@@ -181,6 +181,8 @@ journey("the job's own values are said once", {}, async ({ phone, page }) => {
   const value = () => chip(page, "Ground snow").locator(".chip-value .figure-set").innerText();
   assert.equal(await value(), "55 psf");
   await page.getByRole("link", { name: "Site" }).tap();
+  await page.waitForURL(/\/site\//);
+  await ready(page);
   assert.equal(await value(), "55 psf");
   await keptOnThisPhone(page);
   await page.reload();

@@ -46,10 +46,30 @@ async function everyScreen(page, look) {
   await page.waitForTimeout(250);
   await look("saved checks");
   await page.getByRole("button", { name: "Close", exact: true }).tap();
-  for (const place of ["Site", "Bracing"]) {
-    await page.getByRole("link", { name: place }).tap();
-    await look(place);
+  await page.getByRole("link", { name: "Bracing" }).tap();
+  await look("Bracing");
+  await everyScreenOfSite(page, look);
+}
+
+/** The same for Site. */
+async function everyScreenOfSite(page, look) {
+  await page.getByRole("link", { name: "Site" }).tap();
+  await page.waitForURL(/\/site\//);
+  await ready(page);
+  await look("the first questions of Site");
+  await page.getByRole("button", { name: "Show all", exact: true }).tap();
+  for (const topic of ["Push", "Uplift", "Snow", "Weight", "Parts"]) {
+    await page.getByRole("button", { name: topic, exact: true }).tap();
+    await look(`Site, ${topic}`);
   }
+  const folded = page.locator("details:not([open]) > summary");
+  while (await folded.count()) await folded.first().tap();
+  await look("all inputs of Site");
+  await page.getByRole("button", { name: "Working", exact: true }).tap();
+  await page.locator("dialog[open]").waitFor();
+  await page.waitForTimeout(250);
+  await look("the working of Site");
+  await page.getByRole("button", { name: "Close", exact: true }).tap();
 }
 
 /** The same for a walk. */

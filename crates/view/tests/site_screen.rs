@@ -77,6 +77,16 @@ fn pictures_say_what_they_draw() {
     assert!(option_picture("exposure", "D", "open water").is_some() && option_picture("storeys", "1", "1").is_none());
 }
 
+/// Every input stands in a group that the page shows.
+#[test]
+fn no_input_is_left_without_a_group() {
+    use view::model::Group::{Glass, Ground, House, Parts, Place, RoofSnow, Upwind, Weights, Wing};
+    let groups = [Place, Upwind, Ground, House, Wing, Glass, RoofSnow, Weights, Parts];
+    for field in shown(&[], Topic::Parts).fields.iter() {
+        assert!(groups.contains(&field.group), "{}: {:?}", field.id, field.group);
+    }
+}
+
 #[test]
 fn the_first_questions_are_inputs_and_asked_until_one_is_answered() {
     let inputs = shown(&[], Topic::Parts).fields;

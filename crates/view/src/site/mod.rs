@@ -17,7 +17,7 @@ use framing::site::{SiteOutcome, derive_site};
 pub use given::{GIVERS, Given, give, given, write};
 
 use crate::inputs;
-use crate::model::{Answer, Field, FieldId, State, Table, WorkingPart, WorkingStep};
+use crate::model::{Answer, Field, FieldId, Group, State, Table, WorkingPart, WorkingStep};
 use crate::scene::Scene;
 
 /// The input that comes to hand first.
@@ -127,7 +127,7 @@ pub fn option_picture(field: FieldId, value: &str, words: &str) -> Option<Scene>
 #[must_use]
 pub fn screen(fields: &dyn Texts, topic: Topic, last_good: Option<&SiteScreen>) -> SiteScreen {
     let outcome = derive_site(fields);
-    let inputs = Arc::new(inputs::fields(&outcome.reading));
+    let inputs = Arc::new(inputs::fields(&outcome.reading).into_iter().map(in_its_place).collect());
     match &outcome.answered {
         Some(answered) => SiteScreen { fields: inputs, ..shown(&outcome, topic, answered) },
         None => {
@@ -135,6 +135,21 @@ pub fn screen(fields: &dyn Texts, topic: Topic, last_good: Option<&SiteScreen>) 
             SiteScreen { fields: inputs, current: false, ..kept }
         }
     }
+}
+
+/// What a check knows as a load of the site stands here by what it is of.
+fn in_its_place(field: Field) -> Field {
+    let group = match field.id {
+        "wind_speed" | "speed_given_as" | "ground_snow" => Group::Place,
+        "exposure" => Group::Upwind,
+        "topographic_factor" | "ground_elevation" => Group::Ground,
+        "mean_roof_height" => Group::House,
+        "enclosure" => Group::Glass,
+        "snow_exposure" | "thermal" | "roof_snow" => Group::RoofSnow,
+        "roof_dead" | "ceiling_dead" | "attic_live" | "floor_dead" | "floor_live" | "roof_live" => Group::Weights,
+        _ => field.group,
+    };
+    Field { group, ..field }
 }
 
 fn shown(outcome: &SiteOutcome, topic: Topic, (wind, snow, gravity): &Answered) -> SiteScreen {

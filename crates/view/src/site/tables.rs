@@ -96,7 +96,7 @@ fn push(wind: &WindReply) -> Vec<Table> {
             }
             Table {
                 heading: format!("{}, {} procedure", capital(&push.direction), push.procedure),
-                columns: columns(&["", "comes in, lb", "walls below carry, lb"]),
+                columns: columns(&["level", "comes in, lb", "walls below carry, lb"]),
                 rows,
                 notes,
             }
@@ -116,7 +116,7 @@ fn lift(wind: &WindReply) -> Vec<Table> {
     let Some(found) = &wind.uplift else { return Vec::new() };
     let net = Table {
         heading: "Net lift at the eave walls".to_owned(),
-        columns: columns(&["", "lb a foot", "lb a rafter"]),
+        columns: columns(&["where", "lb a foot", "lb a rafter"]),
         rows: [
             ("near the ends", found.net_end_plf, found.rafter_end_lb),
             ("between", found.net_interior_plf, found.rafter_interior_lb),
@@ -134,7 +134,7 @@ fn lift(wind: &WindReply) -> Vec<Table> {
     };
     let cases = Table {
         heading: "Lift by load case, strength level".to_owned(),
-        columns: columns(&["", "windward, plf", "other wall, plf"]),
+        columns: columns(&["case", "windward, plf", "other wall, plf"]),
         rows: found.cases.iter().map(|(of, near, far)| row(of.clone(), vec![grouped(*near), grouped(*far)])).collect(),
         notes: Vec::new(),
     };
@@ -156,7 +156,7 @@ fn of_snow(snow: &SnowReply) -> Vec<Table> {
     };
     vec![Table {
         heading: "Cases of snow".to_owned(),
-        columns: columns(&["", "psf, windward / lee", "more"]),
+        columns: columns(&["case", "psf, windward / lee", "more"]),
         rows: snow.cases.iter().map(case).collect(),
         notes: vec![
             format!("Flat roof {:.1} psf; slope factor {}.", snow.flat_psf, figure(snow.slope_factor)),
@@ -189,7 +189,7 @@ fn weights(gravity: &GravityReply) -> Vec<Table> {
     });
     tables.push(Table {
         heading: "Combinations, allowable stress".to_owned(),
-        columns: columns(&["", "duration factor"]),
+        columns: columns(&["combination", "duration factor"]),
         rows: gravity.combinations.iter().map(|(name, factor)| row(name.clone(), vec![figure(*factor)])).collect(),
         notes: Vec::new(),
     });
