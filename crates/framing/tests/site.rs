@@ -2,10 +2,12 @@
 
 #![expect(clippy::unwrap_used, reason = "a panic in a test is the report")]
 
+use std::collections::BTreeMap;
+
 use framing::check::{CheckResponse, check};
 use framing::field::{SITE_FIELDS, Unsaid, site_fields};
 use framing::site::reply::WindReply;
-use framing::site::{SiteCase, derive_site, starts};
+use framing::site::{SiteCase, derive_site, starts, work_out};
 
 fn case(fields: &[(&str, &str)]) -> SiteCase {
     let mut case = SiteCase::default();
@@ -138,7 +140,10 @@ fn snow_and_weights() {
 /// A header of the job starts from what Site works out.
 #[test]
 fn a_header_starts_from_site() {
-    let fields = case(&[
+    let of = |fields: &[(&str, &str)]| -> BTreeMap<String, String> {
+        fields.iter().map(|(field, text)| ((*field).to_owned(), (*text).to_owned())).collect()
+    };
+    let mut fields = of(&[
         ("eave_height", "10'"),
         ("house_width", "28'"),
         ("roof_pitch", "6/12"),
@@ -149,16 +154,19 @@ fn a_header_starts_from_site() {
         ("hill_distance", "30'"),
         ("roof_layers", "slate + 1/2 panel + 2x8 at 16"),
     ]);
+    assert!(work_out(&mut fields) && !work_out(&mut fields));
     let start = starts(&fields);
     assert_eq!(start.get("mean_roof_height"), Some("13' 6\""));
     assert_eq!(start.get("wind_speed"), Some("150"));
     assert!(start.get("topographic_factor").unwrap().starts_with("1.72"), "{:?}", start.get("topographic_factor"));
     assert_eq!(start.get("roof_dead"), Some("15.7 psf"));
-    assert_eq!(
-        starts(&case(&[("mean_roof_height", "30'"), ("eave_height", "10'")])).get("mean_roof_height"),
-        Some("30'")
-    );
+    fields.insert("mean_roof_height".to_owned(), "30'".to_owned());
+    fields.remove("roof_layers");
+    work_out(&mut fields);
+    let start = starts(&fields);
+    assert_eq!((start.get("mean_roof_height"), start.get("roof_dead")), (Some("30'"), None));
     assert_eq!(starts(&SiteCase::default()), framing::HeaderCase::default());
+    assert!(!work_out(&mut BTreeMap::new()));
 }
 
 #[test]

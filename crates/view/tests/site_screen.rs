@@ -1,7 +1,5 @@
 //! What the screen of Site says.
 
-#![expect(clippy::unwrap_used, reason = "a panic in a test is the report")]
-
 use std::collections::BTreeMap;
 
 use view::model::State;

@@ -86,6 +86,12 @@ impl Book {
         for sentence in &found.refused {
             book.notices.say(sentence.clone());
         }
+        // A check, or an older version, may have left what was worked out behind.
+        let mut up_to_date = fields.get_untracked();
+        if framing::site::work_out(&mut up_to_date) {
+            fields.set(up_to_date);
+            book.touch();
+        }
         provide_context(book);
         provide_context(book.notices);
         book

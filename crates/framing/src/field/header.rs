@@ -249,10 +249,10 @@ pub const HEADER_FIELDS: &[FieldSpec] = &[
     field(
         "speed_given_as",
         "Speed given as",
-        "Maps since 2010 give the ultimate speed; older papers the nominal one, which is lower.",
+        "Older papers give the nominal speed, which is lower.",
         Kind::Choice(&[("ultimate", "ultimate"), ("nominal", "nominal (allowable stress)")]),
         Site,
-        Assumed("ultimate", "as maps and departments give it since 2010"),
+        Assumed("ultimate", "as maps give it since 2010"),
     ),
     field(
         "topographic_factor",
@@ -280,12 +280,12 @@ pub const HEADER_FIELDS: &[FieldSpec] = &[
             ("partially_enclosed", "a large one may break or stand open"),
         ]),
         Site,
-        Assumed("enclosed", "doors and windows stay shut and whole"),
+        Assumed("enclosed", "nothing breaks"),
     ),
     field(
         "snow_exposure",
         "Roof in the wind",
-        "What shelters it: trees, higher roofs, hills, within ten times their height over it.",
+        "Trees, higher roofs and hills shelter it.",
         Kind::Choice(&[
             ("fully", "nothing shelters it"),
             ("partially", "partly sheltered"),

@@ -14,7 +14,7 @@ use standards::{Source, Status};
 use super::about::About;
 use super::input;
 use super::reply::{GravityReply, WeightReply};
-use crate::reading::Reading;
+use crate::reading::{Origin, Reading};
 use crate::words;
 
 /// Of what, the input of its weight, and the input of its layers.
@@ -25,11 +25,12 @@ const OF: [(&str, &str, &str); 4] = [
     ("wall", "wall_dead", "wall_layers"),
 ];
 
-/// Weight of a roof, a ceiling, a floor or a wall, psf, on the level for a roof: from its layers, where they were
-/// written; none where an input is wrong.
+/// Weight of a roof, a ceiling, a floor or a wall, psf, on the level for a roof: as typed, else from its layers, where
+/// they were written, else as assumed; none where an input is wrong.
 #[must_use]
 pub fn weight(reading: &Reading, house: &House, id: &str, layers: &[Weighed]) -> Option<f64> {
-    if layers.is_empty() {
+    let typed = reading.get(id).is_some_and(|value| value.origin != Origin::Assumed);
+    if typed || layers.is_empty() {
         return reading.number(id);
     }
     let own = sum(layers);
@@ -52,6 +53,10 @@ pub fn gravity(reading: &Reading) -> Option<GravityReply> {
     for (of, id, layers) in OF {
         let layers = input::layers(reading, layers).ok()?;
         let psf = weight(reading, &house, id, &layers)?;
+        if !layers.is_empty() && reading.get(id).is_some_and(|value| value.origin != Origin::Assumed) {
+            let own = figure(sum(&layers).psf());
+            about.say(format!("{} psf is typed for the {of}, and stands; its layers weigh {own}.", figure(psf)));
+        }
         about.part(working(of, id, &layers, psf, &house));
         weights.push(WeightReply { of: of.to_owned(), layers: layers.iter().map(layer).collect(), psf });
     }

@@ -13,11 +13,13 @@ mod says;
 mod snow;
 mod starts;
 mod wind;
+mod worked;
 mod working;
 
 pub use case::SiteCase;
 pub use input::{DrawnHouse, drawn};
 pub use starts::starts;
+pub use worked::work_out;
 
 use crate::Texts;
 use crate::field::site_fields;

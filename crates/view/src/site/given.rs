@@ -38,7 +38,7 @@ pub fn given(fields: &Fields, field: FieldId) -> Given {
     Given { asked: true, by: by.to_owned(), when: when.to_owned() }
 }
 
-/// Writes a value; none, or an empty one, clears it with who gave it. Another value was given anew.
+/// Writes a value; none, or an empty one, clears it with who gave it. What checks start from is worked out anew.
 pub fn write(fields: &mut Fields, field: FieldId, text: Option<String>, now: &str) {
     match text.filter(|text| !text.is_empty()) {
         Some(text) => {
@@ -51,6 +51,7 @@ pub fn write(fields: &mut Fields, field: FieldId, text: Option<String>, now: &st
             fields.remove(&place(field));
         }
     }
+    framing::site::work_out(fields);
 }
 
 /// Says who gave a value.
