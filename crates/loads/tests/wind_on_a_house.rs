@@ -87,7 +87,7 @@ fn the_envelope_procedure() {
 /// Load case B with the inside pushing: full statics of the pair of slopes.
 #[test]
 fn lift_at_the_eaves() {
-    let found = uplift(&WIND, &HOUSE, AreaLoad::from_psf(15.0)).unwrap();
+    let found = uplift(&WIND, &HOUSE, AreaLoad::from_psf(10.0), AreaLoad::from_psf(5.0)).unwrap();
     let case = |end| found.cases.iter().find(|one| one.case == LoadCaseOf::B && one.end == end).unwrap();
     near(case(true).windward.psf(), -54.92, 0.006, "end, windward");
     near(case(true).leeward.psf(), -31.20, 0.006, "end, leeward");
@@ -100,11 +100,19 @@ fn lift_at_the_eaves() {
     near(found.net_asd_end.plf() * 2.0, 546.0, 0.6, "net lift of a rafter");
 }
 
+/// The ceiling ends at the walls: under a 2 ft overhang it adds nothing.
+#[test]
+fn a_ceiling_does_not_weigh_on_the_overhang() {
+    let house = House { eave_overhang: Length::from_feet(2.0), ..HOUSE };
+    let found = uplift(&WIND, &house, AreaLoad::from_psf(10.0), AreaLoad::from_psf(5.0)).unwrap();
+    near(found.dead.plf(), 16.0 * 10.0 + 14.0 * 5.0, 1e-9, "dead");
+}
+
 #[test]
 fn a_roof_that_is_not_covered_is_refused_and_said() {
     for roof in [RoofKind::Shed, RoofKind::Gambrel] {
         let house = House { roof, ..HOUSE };
-        let message = uplift(&WIND, &house, AreaLoad::from_psf(15.0)).unwrap_err().to_string();
+        let message = uplift(&WIND, &house, AreaLoad::from_psf(10.0), AreaLoad::ZERO).unwrap_err().to_string();
         assert!(message.contains(roof.name()) && message.contains("engineer"), "{message}");
     }
     let tall = House { eave_height: Length::from_feet(50.0), ..HOUSE };
@@ -124,7 +132,7 @@ proptest! {
         let house = House { eave_height: Length::from_feet(feet), pitch: Slope::from_rise_in_twelve(rise), roof, ..HOUSE };
         let all = |mph: f64, exposure| {
             let wind = SiteWind { speed: Speed::from_mph(mph), exposure, ..WIND };
-            let lift = uplift(&wind, &house, AreaLoad::ZERO).unwrap();
+            let lift = uplift(&wind, &house, AreaLoad::ZERO, AreaLoad::ZERO).unwrap();
             let push = WindDirection::ALL.map(|direction| {
                 let (by_27, by_28) =
                     (directional(&wind, &house, direction).unwrap(), envelope(&wind, &house, direction).unwrap());

@@ -37,11 +37,11 @@ pub fn weight(reading: &Reading, house: &House, id: &str, layers: &[Weighed]) ->
     Some(if id == "roof_dead" { on_the_level(own, house.angle()).psf() } else { own.psf() })
 }
 
-/// What surely holds the roof down, psf on the level.
+/// What holds the roof down, psf on the level: the roof, and the ceiling hung from it.
 #[must_use]
-pub fn roof_dead(reading: &Reading, house: &House) -> Option<f64> {
+pub fn roof_and_ceiling(reading: &Reading, house: &House) -> Option<(f64, f64)> {
     let of = |id, layers| weight(reading, house, id, &input::layers(reading, layers).ok()?);
-    Some(of("roof_dead", "roof_layers")? + of("ceiling_dead", "ceiling_layers")?)
+    Some((of("roof_dead", "roof_layers")?, of("ceiling_dead", "ceiling_layers")?))
 }
 
 /// Answers weights and live loads; none where an input is wrong.

@@ -1,7 +1,7 @@
 //! The sentences of a place.
 
 use loads::house::House;
-use loads::site::SiteWind;
+use loads::site::{LoadStandard, SiteWind};
 use measure::Length;
 use standards::asce7_16::chapter_26::Exposure;
 use standards::asce7_16::chapter_26_7::{ExposureRule, Fetch, Stretch, SurfaceRoughness, exposure_rule};
@@ -31,6 +31,10 @@ pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, ho
             about.say(format!("Mean roof height: {typed} as typed; the house's outline gives {worked}."));
         }
     }
+    if wind.standard == LoadStandard::Asce7Of22 {
+        about.say("Roof covering: the zones of ASCE 7-16 stand in for those of 7-22, which are as high or lower.");
+    }
+    about.caution("Against uplift the roof's weight counts. Type what is surely there, and no more.");
     about.caution("The engineer's drawing wins, and so does the local code. The building official decides.");
     about.caution("A house of one rectangle is taken. Wings, dormers and parapets draw more wind at their corners.");
 }

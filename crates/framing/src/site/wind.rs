@@ -187,9 +187,9 @@ fn push_reply(procedure: &str, push: &Push) -> PushReply {
 }
 
 fn lift(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<()> {
-    let dead = AreaLoad::from_psf(super::gravity::roof_dead(reading, house)?);
+    let (roof, ceiling) = super::gravity::roof_and_ceiling(reading, house)?;
     let apart = reading.length("rafters_apart")?;
-    match uplift(wind, house, dead) {
+    match uplift(wind, house, AreaLoad::from_psf(roof), AreaLoad::from_psf(ceiling)) {
         Ok(found) => reply.uplift = Some(uplift_reply(&found, apart)),
         Err(outside) => about.outside(outside.to_string()),
     }

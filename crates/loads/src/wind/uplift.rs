@@ -62,15 +62,20 @@ pub struct RoofUplift {
     pub net_asd_interior: LineLoad,
 }
 
-/// Net uplift along the eave walls. `roof_dead` is the surely present weight of the roof and the ceiling hung from it, on
-/// the level.
+/// Net uplift along the eave walls. `roof_dead` is the surely present weight of the roof on the level, out to its eaves;
+/// `ceiling_dead` that of the ceiling hung from it, between the walls.
 ///
 /// Each slope spans from the wall to the ridge as one of a pair that leans on the other, pinned at one wall and free to
 /// slide at the other. The inside pushes outward; under an overhang there is no inside.
 ///
 /// # Errors
 /// A wind off the maps, a building that is not low, or a roof whose figure is not here.
-pub fn uplift(wind: &SiteWind, house: &House, roof_dead: AreaLoad) -> Result<RoofUplift, OutsideTable> {
+pub fn uplift(
+    wind: &SiteWind,
+    house: &House,
+    roof_dead: AreaLoad,
+    ceiling_dead: AreaLoad,
+) -> Result<RoofUplift, OutsideTable> {
     let q_h = envelope::velocity_pressure(wind, house)?;
     let gc_pi = wind.enclosure.internal_pressure_coefficient();
     let of_a = |surface| load_case_a(surface, house.angle());
@@ -82,7 +87,7 @@ pub fn uplift(wind: &SiteWind, house: &House, roof_dead: AreaLoad) -> Result<Roo
         .into_iter()
         .flat_map(|(case, two, three)| [true, false].map(|end| one_case(house, q_h, gc_pi, (case, two, three, end))))
         .collect();
-    let dead = roof_dead * (house.width / 2.0 + house.eave_overhang);
+    let dead = roof_dead * (house.width / 2.0 + house.eave_overhang) + ceiling_dead * (house.width / 2.0);
     let net = |end: bool| {
         let most = cases
             .iter()

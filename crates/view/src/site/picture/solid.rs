@@ -94,7 +94,7 @@ pub(super) fn push(house: &DrawnHouse, wind: &WindReply) -> Scene {
     }
     if let Some(pounds) = force("along the ridge") {
         let to = mid((feet.length, feet.width * 0.5, feet.eave * 0.6));
-        let from = (to.0 + reach * 1.5, to.1 + reach * 0.4);
+        let from = (to.0 + reach * 0.85, to.1 + reach * 0.5);
         arrow(&mut pen, from, to, &format!("{pounds} lb"));
         alt.push_str(&format!(" The wind along the ridge pushes with {pounds} lb."));
     }
