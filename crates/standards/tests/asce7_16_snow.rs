@@ -51,6 +51,29 @@ fn an_unbalanced_gable_of_the_commentary() {
     assert_eq!((rafters.windward, rafters.leeward, rafters.surcharge), (AreaLoad::ZERO, psf(40.0), None));
 }
 
+/// Source: Snow Loads guide to ASCE 7-10, Example 6-2: p_g 30, p_s 25, 1/2 on 12, W 130 ft: windward 7.5, h_d 3.97 (cut
+/// from 3.978), 14.5 psf more. The reach is not printed; the clause gives 52.0 ft.
+#[test]
+fn an_unbalanced_wide_gable_of_the_guide() {
+    assert!((drift_height(feet(130.0), psf(30.0), 1.0).feet() - 3.97).abs() <= 0.01);
+    let found = unbalanced(psf(25.0), on_twelve(0.5), feet(130.0), psf(30.0), 1.0);
+    let surcharge = found.surcharge.unwrap();
+    assert!((found.windward.psf() - 7.5).abs() < 1e-9 && (surcharge.peak.psf() - 14.5).abs() <= 0.05);
+    assert!((surcharge.width.feet() - 52.0).abs() <= 0.05, "{}", surcharge.width.feet());
+}
+
+/// Source: an engineering firm's note on drifts in 7-16: p_g 25, p_f 17.5, upper roof 40 ft, step 4 ft, lower roof 30 ft:
+/// 17.25 pcf, h_d 2.08 ft, 35.8 psf, 53.3 psf with the balanced load.
+#[test]
+fn a_roof_step_of_a_note() {
+    let step = RoofStep { height: feet(4.0), upper: feet(40.0), lower: feet(30.0), gap: Length::ZERO };
+    let found = step_drift(&step, psf(17.5), psf(25.0), 1.0).unwrap();
+    assert!((snow_density(psf(25.0)).pcf() - 17.25).abs() < 1e-9);
+    assert!((found.leeward.feet() - 2.08).abs() <= 0.005 && (found.surcharge.peak.psf() - 35.8).abs() <= 0.05);
+    assert!((found.surcharge.peak.psf() + 17.5 - 53.3).abs() <= 0.05);
+    assert!((found.surcharge.width.feet() - 8.31).abs() <= 0.005);
+}
+
 /// Source: ASCE 7-16 C7.7 Example 3: p_g 40, upper roof 100 ft, lower 170 ft, step 10 ft with h_b 1.4: leeward 3.8,
 /// windward 0.75 x 4.8 = 3.6, width 15.2 ft, 72 psf with the density rounded to 19: 73.1 unrounded.
 #[test]

@@ -161,6 +161,29 @@ fn the_edition_before_by_a_code_table() {
     }
 }
 
+/// Source: a county's plan-review handout (ASCE 7-10, 150 mph, 10 sq ft, allowable stress): one storey of 15 ft and two of
+/// 30 ft in Exposure C, q 24.970 and 28.788 psf; printed to 0.1 psf, its own q rounded: within 0.25.
+#[test]
+fn the_edition_before_by_a_handout() {
+    let before = standards::asce7_10::chapter_30::roof_pressure_coefficient;
+    for (q, degrees, printed) in [
+        (20.563, 3.0, [-24.3, -40.8, -61.4]),
+        (20.563, 18.0, [-22.2, -38.7, -57.3]),
+        (20.563, 35.0, [-24.3, -28.4, -28.4]),
+        (24.970, 3.0, [-29.6, -49.4, -74.3]),
+        (24.970, 18.0, [-26.9, -46.9, -69.4]),
+        (24.970, 35.0, [-29.6, -34.4, -34.4]),
+        (28.788, 3.0, [-34.1, -57.2, -86.0]),
+    ] {
+        for (zone, printed) in [RoofZone::One, RoofZone::Two, RoofZone::Three].into_iter().zip(printed) {
+            let roof = roof(RoofShape::Gable, degrees, 0.5);
+            let gc_p = before(&roof, zone, Toward::Outside, TEN, false).unwrap().gc_p;
+            let found = q * (gc_p - 0.18);
+            assert!((found - printed).abs() <= 0.25, "{degrees} {zone:?}: {found:.2} against {printed}");
+        }
+    }
+}
+
 /// The edges of a gable roof at 10 sq ft: corners pull harder than edges, edges harder than the field.
 #[test]
 fn corners_edges_field() {
