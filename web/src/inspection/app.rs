@@ -30,7 +30,8 @@ pub fn App(
     found: Found,
 ) -> impl IntoView {
     Look::provide();
-    let book = Book::provide(&found);
+    let mut found = found;
+    let book = Book::provide(&mut found);
     let drafts = Drafts::provide(book, &found);
     let put_away = Callback::new(move |()| drafts.put_away());
     let is_put_away = Signal::derive(move || book.state.with(|state| *state == Kept::Safe));

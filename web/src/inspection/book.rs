@@ -31,8 +31,8 @@ pub struct Book {
 }
 
 impl Book {
-    /// Lays out what was found.
-    pub fn provide(found: &Found) -> Self {
+    /// Lays out what was found, and takes its records: a long log is not copied.
+    pub fn provide(found: &mut Found) -> Self {
         let state = found.problem.clone().map_or(Kept::Safe, Kept::Not);
         let book = Self {
             job: RwSignal::new(found.job.clone()),
@@ -42,7 +42,7 @@ impl Book {
             walks: RwSignal::new(Vec::new()),
             chosen: RwSignal::new(settings::last_walk()),
         };
-        book.take_in(found.records.clone());
+        book.take_in(std::mem::take(&mut found.records));
         for sentence in &found.refused {
             book.notices.say(sentence.clone());
         }
