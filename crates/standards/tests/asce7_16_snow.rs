@@ -19,7 +19,7 @@ fn on_twelve(rise: f64) -> Slope {
     Slope::from_rise_in_twelve(rise)
 }
 
-/// Source: ASCE 7-16 Fig. 7.4-1 through two transcriptions of its lines; 8 in 12, warm, also by a separate test: 0.91.
+/// Source: ASCE 7-16 Fig. 7.4-1 through two copies of its lines; 8 in 12, warm, also by a separate test: 0.91.
 #[test]
 fn slope_factors() {
     for (rise, thermal, slippery, printed) in [

@@ -1,7 +1,7 @@
 //! Figs. 30.3-2A to 30.3-2I: external pressure coefficients of flat, gable and hip roofs.
 //!
 //! Small-area suctions stand on adopted code text; the limits of the areas, the positive values, the hip roofs of low
-//! houses, hips below 45 degrees and most overhangs stand on one transcription.
+//! houses, hips below 45 degrees and most overhangs stand on one copy.
 
 use measure::{Angle, Area, Ratio, math};
 
@@ -201,7 +201,7 @@ pub fn roof_pressure_coefficient(
 }
 
 /// The same, or that of the edition of 2010 where it is the harsher: the reduction by area of this edition stands on one
-/// transcription, and no load is made smaller by it than the edition before had it.
+/// copy, and no load is made smaller by it than the edition before had it.
 ///
 /// # Errors
 /// As [`roof_pressure_coefficient`].
