@@ -20,8 +20,10 @@ pub struct SnowInput {
     pub ground: AreaLoad,
     /// Exposure factor.
     pub exposure: Ratio,
-    /// Thermal factor.
+    /// Thermal factor, of the earlier edition's table.
     pub thermal: Ratio,
+    /// Whether the roof is warm from below, so that ice may build up at its eaves.
+    pub warm: bool,
     /// Importance factor; not used in the later edition.
     pub importance: Ratio,
     /// Whether nothing holds the snow on the roof.
@@ -36,6 +38,10 @@ pub struct SnowInput {
 /// balanced load of the lower roof.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SnowOnRoof {
+    /// Thermal factor that was used.
+    pub thermal: Ratio,
+    /// Importance factor that was used.
+    pub importance: Ratio,
     /// Flat-roof load `p_f`.
     pub flat: AreaLoad,
     /// Slope factor `C_s`.
@@ -47,36 +53,50 @@ pub struct SnowOnRoof {
     /// Unbalanced, and whether by the plain rule for rafters.
     pub unbalanced: Option<(Unbalanced, bool)>,
     /// On the eaves of a warm roof, with dead load alone.
-    pub ice_dam: AreaLoad,
+    pub ice_dam: Option<AreaLoad>,
     /// Rain on snow, added to the balanced load alone.
     pub rain: Option<AreaLoad>,
     /// Drift on the lower roof.
     pub drift: Option<StepDrift>,
     /// Snow that slides onto the lower roof.
     pub sliding: Option<Surcharge>,
+    /// Whether a case must be worked that cannot be worked here: then the heaviest is not known.
+    pub is_open: bool,
 }
 
 impl SnowOnRoof {
-    /// The heaviest even load on a rafter of the main roof, as if it lay on all of it.
+    /// The heaviest even load on a rafter of the main roof, as if it lay on all of it; none while a case is open.
     #[must_use]
-    pub fn heaviest(&self) -> AreaLoad {
+    pub fn heaviest(&self) -> Option<AreaLoad> {
+        if self.is_open {
+            return None;
+        }
         let unbalanced = self.unbalanced.map_or(AreaLoad::ZERO, |(case, _)| {
             case.leeward + case.surcharge.map_or(AreaLoad::ZERO, |surcharge| surcharge.peak)
         });
         let rain = self.rain.map_or(AreaLoad::ZERO, |rain| self.balanced + rain);
-        self.balanced.max(self.minimum.unwrap_or(AreaLoad::ZERO)).max(unbalanced).max(rain)
+        Some(self.balanced.max(self.minimum.unwrap_or(AreaLoad::ZERO)).max(unbalanced).max(rain))
     }
 }
 
+/// Thermal factor of a vented or unheated roof in the later edition, which is also the most that a heated one has there:
+/// its table by R-value and snow is not here.
+const LATER_THERMAL_FACTOR: Ratio = 1.2;
+
 /// Works every case out.
+///
+/// A warm roof counts as slippery only over so much insulation, which is not asked here: its slope takes nothing off for
+/// being slippery. Drifts of the later edition, unbalanced snow by drift among them, follow from a winter wind whose maps
+/// are not here, and so does its rain on nearly flat roofs: they are left open.
 #[must_use]
 pub fn snow_on_roof(input: &SnowInput, house: &House) -> SnowOnRoof {
     let later = input.standard == LoadStandard::Asce7Of22;
-    let importance = if later { 1.0 } else { input.importance };
-    let flat = flat_roof_snow_load(input.exposure, input.thermal, importance, input.ground);
+    let (importance, thermal) =
+        if later { (1.0, input.thermal.max(LATER_THERMAL_FACTOR)) } else { (input.importance, input.thermal) };
+    let flat = flat_roof_snow_load(input.exposure, thermal, importance, input.ground);
     let slope_factor = match house.roof {
         RoofKind::Flat => 1.0,
-        _ => slope_factor(house.pitch, input.thermal, input.slippery),
+        _ => slope_factor(house.pitch, thermal, input.slippery && !input.warm),
     };
     let balanced = flat * slope_factor;
     let low = house.angle().degrees() < LOW_SLOPE_DEGREES;
@@ -84,20 +104,29 @@ pub fn snow_on_roof(input: &SnowInput, house: &House) -> SnowOnRoof {
         if later { asce7_22::minimum_snow_load(input.ground) } else { minimum_snow_load(importance, input.ground) }
     });
     let eave_to_ridge = if house.roof == RoofKind::Shed { house.width } else { house.width / 2.0 };
+    let (unbalanced, unbalanced_is_open) = unbalanced_case(input, house, balanced, importance, eave_to_ridge);
+    let nearly_flat = house_slope(house).rise_in_twelve() < NEARLY_FLAT;
+    let some_snow = input.ground > AreaLoad::ZERO;
     SnowOnRoof {
+        thermal,
+        importance,
         flat,
         slope_factor,
         balanced,
         minimum,
-        unbalanced: two_sided(house).then(|| on_two_sides(input, house, balanced, importance, eave_to_ridge)).flatten(),
-        ice_dam: ice_dam_load(flat),
-        rain: rain_on_snow(input.ground, house_slope(house), eave_to_ridge),
-        drift: input.step.and_then(|step| step_drift(&step, flat, input.ground, importance)),
+        unbalanced,
+        ice_dam: input.warm.then(|| ice_dam_load(flat)),
+        rain: rain_on_snow(input.ground, house_slope(house), eave_to_ridge).filter(|_| !later),
+        drift: input.step.filter(|_| !later).and_then(|step| step_drift(&step, flat, input.ground, importance)),
         sliding: input
             .step
             .and_then(|step| sliding_snow(flat, house_slope(house), input.slippery, eave_to_ridge, &step)),
+        is_open: some_snow && (unbalanced_is_open || (later && nearly_flat)),
     }
 }
+
+/// Rise on twelve under which rain stays in the snow.
+const NEARLY_FLAT: f64 = 0.5;
 
 fn house_slope(house: &House) -> measure::Slope {
     if house.roof == RoofKind::Flat { measure::Slope::ZERO } else { house.pitch }
@@ -107,19 +136,24 @@ fn two_sided(house: &House) -> bool {
     matches!(house.roof, RoofKind::Gable | RoofKind::Hip) && unbalanced_is_needed(house.pitch)
 }
 
-fn on_two_sides(
+/// The unbalanced case, and by which rule; and whether there is one that cannot be worked here.
+fn unbalanced_case(
     input: &SnowInput,
     house: &House,
     balanced: AreaLoad,
     importance: Ratio,
     eave_to_ridge: Length,
-) -> Option<(Unbalanced, bool)> {
-    if input.simple_rafters && eave_to_ridge <= SIMPLE_RAFTER_WIDTH {
-        return Some((unbalanced_on_rafters(input.ground, importance), true));
+) -> (Option<(Unbalanced, bool)>, bool) {
+    if !two_sided(house) || input.ground <= AreaLoad::ZERO {
+        return (None, false);
     }
-    // The later edition works the drift's height from the winter wind, whose maps are not here.
-    (input.standard == LoadStandard::Asce7Of16)
-        .then(|| (unbalanced(balanced, house.pitch, eave_to_ridge, input.ground, importance), false))
+    if input.simple_rafters && eave_to_ridge <= SIMPLE_RAFTER_WIDTH {
+        return (Some((unbalanced_on_rafters(input.ground, importance), true)), false);
+    }
+    if input.standard == LoadStandard::Asce7Of22 {
+        return (None, true);
+    }
+    (Some((unbalanced(balanced, house.pitch, eave_to_ridge, input.ground, importance), false)), false)
 }
 
 #[cfg(test)]
@@ -146,6 +180,7 @@ mod tests {
             ground: AreaLoad::from_psf(ground),
             exposure: 1.0,
             thermal: 1.0,
+            warm: true,
             importance: 1.0,
             slippery: false,
             simple_rafters,
@@ -158,7 +193,9 @@ mod tests {
     #[test]
     fn a_small_house() {
         let rafters = snow_on_roof(&input(40.0, true), &house(28.0, 6.0));
-        assert!((rafters.balanced.psf() - 28.0).abs() < 1e-9 && (rafters.heaviest().psf() - 40.0).abs() < 1e-9);
+        assert!(
+            (rafters.balanced.psf() - 28.0).abs() < 1e-9 && (rafters.heaviest().unwrap().psf() - 40.0).abs() < 1e-9
+        );
         for (ground, width, windward, leeward, peak, reach) in
             [(40.0, 28.0, 8.4, 28.0, 21.8, 6.05), (30.0, 50.0, 6.3, 21.0, 21.0, 6.27)]
         {
@@ -180,5 +217,43 @@ mod tests {
         assert_eq!(low.minimum, Some(AreaLoad::from_psf(20.0)));
         let later = SnowInput { standard: LoadStandard::Asce7Of22, ..input(63.0, true) };
         assert_eq!(snow_on_roof(&later, &house(28.0, 1.0)).minimum, Some(AreaLoad::from_psf(30.0)));
+    }
+
+    /// Source: ASCE 7-16 7.4: a warm slippery roof takes the slippery line over vented, alone.
+    #[test]
+    fn a_warm_metal_roof_is_not_let_off_without_its_insulation() {
+        let warm = snow_on_roof(&SnowInput { slippery: true, ..input(30.0, true) }, &house(28.0, 6.0));
+        assert!((warm.slope_factor - 1.0).abs() < 1e-12 && warm.ice_dam == Some(warm.flat * 2.0));
+        let cold = SnowInput { slippery: true, warm: false, thermal: 1.1, ..input(30.0, true) };
+        let cold = snow_on_roof(&cold, &house(28.0, 6.0));
+        assert!(cold.slope_factor < 1.0 && cold.ice_dam.is_none());
+    }
+
+    #[test]
+    fn what_the_later_edition_needs_and_is_not_here_is_left_open() {
+        let step = RoofStep {
+            height: Length::from_feet(8.0),
+            upper: Length::from_feet(40.0),
+            lower: Length::from_feet(20.0),
+            gap: Length::ZERO,
+        };
+        let later = |simple_rafters| SnowInput {
+            standard: LoadStandard::Asce7Of22,
+            step: Some(step),
+            ..input(63.0, simple_rafters)
+        };
+        let trusses = snow_on_roof(&later(false), &house(28.0, 6.0));
+        assert!(trusses.is_open && trusses.heaviest().is_none() && trusses.drift.is_none());
+        let rafters = snow_on_roof(&later(true), &house(28.0, 6.0));
+        assert!((rafters.heaviest().unwrap().psf() - 63.0).abs() < 1e-9);
+        // 0.7 of 1.2 and of the ground's snow.
+        assert!((rafters.flat.psf() - 0.7 * 1.2 * 63.0).abs() < 1e-9);
+        assert!(snow_on_roof(&later(true), &house(28.0, 0.25)).heaviest().is_none());
+    }
+
+    #[test]
+    fn without_snow_there_is_none() {
+        let none = snow_on_roof(&input(0.0, false), &house(28.0, 6.0));
+        assert!(none.unbalanced.is_none() && none.heaviest() == Some(AreaLoad::ZERO));
     }
 }

@@ -35,11 +35,12 @@ const fn remembered(name: &'static str, psf: f64) -> Layer {
     Layer { name, weight: AreaLoad::from_psf(psf), status: Status::FromMemory }
 }
 
-/// The layers, roof first. Where a source gives a range, the heavier end.
+/// The layers, roof first. Where a source gives a range, the heavier end; metal roofing and ceramic tile are differences of
+/// the guide's assemblies.
 pub const LAYERS: &[Layer] = &[
     looked_up("asphalt shingles", 3.0),
     looked_up("wood shingles", 3.0),
-    remembered("metal roofing", 1.5),
+    looked_up("metal roofing", 2.0),
     looked_up("slate", 10.0),
     looked_up("clay tile", 15.0),
     looked_up("built-up roof", 7.0),
@@ -57,7 +58,7 @@ pub const LAYERS: &[Layer] = &[
     remembered("batts", 1.0),
     looked_up("hardwood floor", 4.0),
     remembered("carpet or vinyl", 1.0),
-    looked_up("ceramic tile", 5.0),
+    looked_up("ceramic tile", 6.0),
     looked_up("vinyl siding", 1.0),
     looked_up("lap siding", 2.0),
     looked_up("7/8 stucco", 9.0),
@@ -135,6 +136,7 @@ mod tests {
         for (layers, printed) in [
             ("2x12 at 16 + 3/4 panel + 1/2 gypsum board + carpet or vinyl", 10.0),
             ("2x12 at 16 + 3/4 panel + carpet or vinyl", 8.0),
+            ("2x12 at 16 + 3/4 panel + 1/2 gypsum board + ceramic tile", 15.0),
             ("2x4 at 16 + 1/2 panel + 1/2 gypsum board + batts", 6.0),
             ("2x4 at 16 + 1/2 panel + 1/2 gypsum board + batts + vinyl siding", 7.0),
             ("2x4 at 16 + 1/2 panel + 1/2 gypsum board + batts + lap siding", 8.0),

@@ -100,6 +100,34 @@ fn a_long_upper_roof() {
     assert!((short.leeward.feet() - 3.6).abs() < 1e-9);
 }
 
+/// Between two rows of the figure the colder one counts: it keeps more snow.
+#[test]
+fn between_thermal_factors_the_colder_row_counts() {
+    for (between, row) in [(1.05, 1.1), (1.15, 1.2), (1.3, 1.2)] {
+        for slippery in [false, true] {
+            let at = |thermal| slope_factor(on_twelve(12.0), thermal, slippery);
+            assert!((at(between) - at(row)).abs() < 1e-12, "{between}");
+        }
+    }
+}
+
+#[test]
+fn without_snow_nothing_drifts() {
+    let step = RoofStep { height: feet(10.0), upper: feet(40.0), lower: feet(30.0), gap: Length::ZERO };
+    assert_eq!(drift_height(feet(100.0), AreaLoad::ZERO, 1.0), Length::ZERO);
+    let drift = step_drift(&step, AreaLoad::ZERO, AreaLoad::ZERO, 1.0);
+    assert!(drift.is_none_or(|drift| drift.surcharge.peak == AreaLoad::ZERO));
+}
+
+/// A gap never makes the windward drift lighter than on roofs that touch.
+#[test]
+fn a_gap_does_not_take_the_windward_drift_away() {
+    let step = RoofStep { height: feet(4.0), upper: feet(20.0), lower: feet(120.0), gap: Length::ZERO };
+    let peak = |step: &RoofStep| step_drift(step, psf(21.0), psf(30.0), 1.0).unwrap().surcharge.peak;
+    let apart = RoofStep { gap: feet(0.5), ..step };
+    assert!((peak(&apart) / peak(&step) - 1.0).abs() < 1e-9);
+}
+
 /// Vectors made for this purpose: p_f 21, upper roof 14 ft eave to ridge: 7.84 psf over 15 ft.
 #[test]
 fn sliding_and_rain() {

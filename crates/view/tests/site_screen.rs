@@ -61,6 +61,15 @@ fn what_is_outside_is_told_and_nothing_is_made_up() {
     assert!(shed.tables.is_empty());
 }
 
+/// A case that cannot be worked leaves no number that looks whole.
+#[test]
+fn snow_that_is_open_has_no_heaviest() {
+    let open =
+        shown(&[("load_standard", "asce7_22"), ("simple_rafters", "trusses"), ("ground_snow", "63")], Topic::Snow);
+    assert_eq!((open.answer.state, open.answer.figure.as_str()), (State::Outside, "Not worked"));
+    assert!(open.answer.action.iter().any(|says| says.contains("engineer")));
+}
+
 #[test]
 fn pictures_say_what_they_draw() {
     for topic in Topic::ALL {

@@ -170,6 +170,7 @@ pub fn risk_category(reading: &Reading) -> RiskCategory {
 /// What the snow on the roof follows from.
 #[must_use]
 pub fn snow(reading: &Reading, house: &House) -> Option<SnowInput> {
+    let warm = reading.word("thermal")? == "heated";
     let thermal = thermal(reading.word("thermal")?).factor();
     let assumed = SiteLoads::assumed().snow.exposure;
     Some(SnowInput {
@@ -177,6 +178,7 @@ pub fn snow(reading: &Reading, house: &House) -> Option<SnowInput> {
         ground: AreaLoad::from_psf(reading.number("ground_snow")?),
         exposure: snow_exposure(reading, exposure(reading)?).unwrap_or(assumed),
         thermal,
+        warm,
         importance: risk_category(reading).snow_importance_factor(),
         slippery: reading.word("roof_surface")? == "slippery",
         simple_rafters: reading.word("simple_rafters")? == "rafters",

@@ -155,8 +155,8 @@ pub struct SnowReply {
     pub slope_factor: f64,
     /// Balanced.
     pub balanced_psf: f64,
-    /// The heaviest on a rafter of the main roof.
-    pub heaviest_psf: f64,
+    /// The heaviest on a rafter of the main roof; none while a case cannot be worked.
+    pub heaviest_psf: Option<f64>,
     /// Every case.
     pub cases: Vec<SnowCaseReply>,
     /// What goes with it.

@@ -25,7 +25,7 @@ pub fn snow(reading: &Reading) -> Option<SnowReply> {
         flat_psf: found.flat.psf(),
         slope_factor: found.slope_factor,
         balanced_psf: found.balanced.psf(),
-        heaviest_psf: found.heaviest().psf(),
+        heaviest_psf: found.heaviest().map(AreaLoad::psf),
         cases: cases(&found),
         about: about.finish(),
     })
@@ -54,7 +54,9 @@ fn cases(found: &SnowOnRoof) -> Vec<SnowCaseReply> {
         let all = found.balanced + rain;
         cases.push(case("rain on snow", all, all, "by itself"));
     }
-    cases.push(case("ice at a warm eave", found.ice_dam, found.ice_dam, "on the overhang, with dead load alone"));
+    if let Some(ice) = found.ice_dam {
+        cases.push(case("ice at a warm eave", ice, ice, "on the overhang, with dead load alone"));
+    }
     if let Some(drift) = found.drift {
         let more = Some((drift.surcharge.peak.psf(), drift.surcharge.width.feet(), true));
         let on = "on the lower roof's balanced snow";
@@ -83,11 +85,19 @@ fn says(about: &mut About<'_>, reading: &Reading, input: &loads::snow_on_roof::S
     if input.standard == LoadStandard::Asce7Of22 {
         about.say("ASCE 7-22: the ground snow is at strength level, and 0.7 of it enters the combinations.");
         about.outside(
-            "Drifts of ASCE 7-22 follow from a map of the winter wind that is not here. An engineer works them out."
+            "Drifts of ASCE 7-22, unbalanced snow on trusses and wide roofs, and rain on nearly flat ones follow from maps and \
+             rules that are not here. An engineer works them out."
                 .to_owned(),
         );
     }
-    if reading.number("wing_eave_height").is_some() && found.drift.is_none() && found.sliding.is_none() {
+    if input.slippery && input.warm {
+        about.say(
+            "A warm roof counts as slippery only over R-30, or R-20 where vented. That is not asked here, and nothing is \
+             taken off for it.",
+        );
+    }
+    let earlier = input.standard == LoadStandard::Asce7Of16;
+    if earlier && reading.number("wing_eave_height").is_some() && found.drift.is_none() && found.sliding.is_none() {
         about.say("No drift and no slide onto the wing: there is no step, too little snow, or too wide a gap.");
     }
     if let Some(drift) = found.drift {

@@ -244,8 +244,8 @@ pub(super) fn snow(about: &mut About<'_>, input: &SnowInput, found: &SnowOnRoof)
     let expression = format!(
         "0.7 × {} × {} × {} × {}",
         figure(input.exposure),
-        figure(input.thermal),
-        figure(input.importance),
+        figure(found.thermal),
+        figure(found.importance),
         figure(ground)
     );
     part.step("p_f", "flat roof: 0.7 C_e C_t I_s p_g", expression, (found.flat.psf(), "psf"), Basis::Published(source));

@@ -25,13 +25,13 @@ pub const ICE_DAM: Source = Source::new(DOCUMENT, "7.4.5", Status::Disputed);
 
 /// The first slope, in degrees, at which a roof carries less than all of the snow, and the one at which it carries none.
 fn slope_limits(thermal_factor: Ratio, slippery: bool) -> (f64, f64) {
-    // Between the figure's rows the next lower one counts, which sheds more slowly.
+    // Between the figure's rows the colder one counts, which keeps more snow.
     let from = match (slippery, thermal_factor) {
-        (true, ..1.1) => 5.0,
-        (true, ..1.2) => 10.0,
+        (true, ..=1.0) => 5.0,
+        (true, ..=1.1) => 10.0,
         (true, _) => 15.0,
-        (false, ..1.1) => 30.0,
-        (false, ..1.2) => 37.5,
+        (false, ..=1.0) => 30.0,
+        (false, ..=1.1) => 37.5,
         (false, _) => 45.0,
     };
     (from, 70.0)
@@ -57,9 +57,12 @@ pub fn snow_density(ground: AreaLoad) -> Density {
 pub const LEAST_FETCH: Length = Length::from_feet(20.0);
 
 /// Height of a drift `h_d = sqrt(I_s) (0.43 l_u^(1/3) (p_g + 10)^(1/4) - 1.5)`, feet, for a fetch of so much roof upwind;
-/// a fetch under 20 ft counts as 20 ft.
+/// a fetch under 20 ft counts as 20 ft. Without snow there is no drift.
 #[must_use]
 pub fn drift_height(fetch: Length, ground: AreaLoad, importance_factor: Ratio) -> Length {
+    if ground <= AreaLoad::ZERO {
+        return Length::ZERO;
+    }
     let feet = 0.43 * math::pow(fetch.max(LEAST_FETCH).feet(), 1.0 / 3.0) * math::pow(ground.psf() + 10.0, 0.25) - 1.5;
     Length::from_feet(feet.max(0.0) * importance_factor.sqrt())
 }
@@ -163,7 +166,10 @@ pub fn step_drift(
     let leeward = drift_height(step.upper, ground, importance_factor).min(step.lower * 0.6);
     let windward = drift_height(step.lower, ground, importance_factor) * 0.75;
     let (height, width) = if step.gap > Length::ZERO {
-        across_a_gap(step, leeward)?
+        // The windward drift is worked as if the roofs touched, which is the heavier: what the clause makes of it is
+        // from memory.
+        let (across, against) = (across_a_gap(step, leeward)?, against_the_wall(windward, clear_height));
+        if against.0 > across.0 { against } else { across }
     } else {
         against_the_wall(leeward.max(windward), clear_height)
     };

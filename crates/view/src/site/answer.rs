@@ -99,7 +99,8 @@ fn lift(wind: &WindReply) -> Answer {
 }
 
 fn of_snow(snow: &SnowReply) -> Answer {
-    let figure = format!("{:.1} psf", snow.heaviest_psf);
+    let Some(heaviest) = snow.heaviest_psf else { return outside("not for this tool to decide", &snow.about.outside) };
+    let figure = format!("{heaviest:.1} psf");
     let share = format!("balanced {:.1}, from {:.0} on the ground", snow.balanced_psf, snow.ground_psf);
     let action = snow.about.says.iter().chain(&snow.about.outside).cloned().collect();
     told(figure, "heaviest on a rafter", share, action)

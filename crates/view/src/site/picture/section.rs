@@ -91,7 +91,7 @@ pub(super) fn snow(house: &DrawnHouse, snow: &SnowReply) -> Scene {
     pen.label((-out, mid - over), &label(case.windward_psf));
     pen.label((width + out, mid - over), &label(total(&case)));
     pen.scene(format!(
-        "The house cut across, with the heaviest snow: {}. {:.1} psf on one slope, {:.1} on the other.",
+        "The house cut across, with the heaviest snow that is worked: {}. {:.1} psf on one slope, {:.1} on the other.",
         case.name,
         case.windward_psf,
         total(&case)
