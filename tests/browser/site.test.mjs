@@ -20,29 +20,28 @@ const next = (page) => page.getByRole("button", { name: /^Next/ });
 
 /** The permit card in hand: every first question is answered or passed over. */
 async function firstQuestions(page) {
-  const line = page.locator("#in-hand");
-  const type = async (text) => {
-    await line.fill(text);
+  const type = (text) => page.locator("#in-hand").fill(text);
+  const choose = (hasText) => page.locator(".option", { hasText }).tap();
+  const ask = [
+    () => type("150"),
+    () => undefined,
+    () => choose("open water"),
+    () => undefined, // the ground is level
+    () => type("25"),
+    () => choose("yes"),
+    () => type("0.3"),
+    () => choose(/^1$/),
+    () => type("40'"),
+    () => type("28'"),
+    () => type("10'"),
+    () => type("6/12"),
+  ];
+  for (const [index, reply] of ask.entries()) {
+    await page.getByText(`Question ${index + 1} of ${ask.length}`).waitFor();
+    await page.locator(".site:not(.typing)").waitFor();
+    await reply();
     await next(page).tap();
-  };
-  await page.getByText("Question 1 of 12").waitFor();
-  await type("150");
-  await page.getByText("Question 2 of 12").waitFor();
-  await next(page).tap();
-  await page.locator(".option", { hasText: "open water" }).tap();
-  await next(page).tap();
-  await next(page).tap(); // the ground is level
-  await type("25");
-  await page.locator(".option", { hasText: "yes" }).tap();
-  await next(page).tap();
-  await type("0.3");
-  await page.locator(".option", { hasText: /^1$/ }).tap();
-  await next(page).tap();
-  await type("40'");
-  await type("28'");
-  await type("10'");
-  await page.getByText("Question 12 of 12").waitFor();
-  await type("6/12");
+  }
   await page.locator(".topics").waitFor();
 }
 

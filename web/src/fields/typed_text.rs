@@ -47,6 +47,10 @@ pub fn TypedText(
             }
         });
     };
+    // Another input in hand is not being typed into: the page moves now, not under the next tap.
+    on_cleanup(move || {
+        let _ = typing.try_set(false);
+    });
     view! {
         <div class="typed-text" class:assumed=assumed class:wrong=wrong>
             <input
