@@ -49,6 +49,13 @@ pub fn to_top() {
     });
 }
 
+/// Brings a part of the page to the top of what is seen.
+pub fn bring_into_view(id: &str) {
+    if let Some(part) = document().and_then(|page| page.get_element_by_id(id)) {
+        part.scroll_into_view();
+    }
+}
+
 /// Goes to another page of the app, by its address relative to where the app stands.
 pub fn go(address: &str) {
     if let Some(window) = window() {

@@ -197,6 +197,7 @@ const fn units(unit: &'static str) -> &'static [&'static str] {
         b"mph" => &["mph"],
         b"%" => &["%"],
         b"ft" => &["ft", "feet", "'"],
+        b"sq ft" => &["sq ft", "sf", "ft2"],
         b"miles" => &["miles", "mile", "mi"],
         _ => &[],
     }

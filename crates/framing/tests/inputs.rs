@@ -1,6 +1,8 @@
 //! What may be typed in each input, and what is said of the rest.
 
-use framing::field::{HEADER_FIELDS, Kind, Unsaid, header_field};
+use std::collections::BTreeMap;
+
+use framing::field::{HEADER_FIELDS, Kind, Unsaid, header_field, site_fields};
 use framing::reading::{Origin, Reading};
 use framing::{HeaderCase, derive_header};
 
@@ -136,4 +138,20 @@ fn labels_are_told_apart() {
     labels.dedup();
     assert_eq!(labels.len(), all);
     assert!(header_field("opening_width").is_some() && header_field("nothing").is_none());
+}
+
+/// A step of a number's key writes it with its unit, so the unit is one that is read.
+#[test]
+fn every_number_is_read_with_its_own_unit() {
+    let mut units = Vec::new();
+    for spec in site_fields().chain(HEADER_FIELDS) {
+        if let Kind::Number { unit, least, .. } = spec.kind {
+            let text = format!("{least} {unit}").trim_end().to_owned();
+            let fields = BTreeMap::from([(spec.id.to_owned(), text)]);
+            let reading = Reading::of([spec], &fields, &framing::site::Nothing);
+            assert_eq!(reading.problems().collect::<Vec<_>>(), [], "{}", spec.id);
+            units.push(unit);
+        }
+    }
+    assert!(units.len() > 20 && units.contains(&"sq ft"));
 }

@@ -108,6 +108,76 @@ fn the_ground_and_what_stands_upwind_are_said() {
     assert!(spray.about.says.iter().any(|says| says.contains("debris")));
 }
 
+/// What breaks decides whether the wind pushes from inside, where wind carries debris and the glass is not protected.
+#[test]
+fn broken_glass_opens_the_house_where_wind_carries_debris() {
+    let coast = [("wind_speed", "150"), ("hurricane_coast", "yes"), ("glass_protected", "no")];
+    let pull = |more: &[(&str, &str)]| {
+        let found = wind(&[&HOUSE[2..], &[("exposure", "D")], &coast[..], more].concat());
+        let opening = found.pressures.iter().find(|one| one.part == "opening" && one.zone == "5").unwrap();
+        (opening.outward_strength_psf, found.about)
+    };
+    // Not measured: as if a wall of it broke, and the areas are asked for.
+    let (worst, about) = pull(&[]);
+    assert!(about.questions.iter().any(|(input, _)| input == "glass_front"));
+    // 60 sq ft in one eave wall and nothing else: more than 1.1 times the rest, more than 4 sq ft.
+    let (one_wall, about) = pull(&[("glass_front", "60 sq ft")]);
+    assert!(about.says.iter().any(|says| says.contains("in an eave wall")), "{:?}", about.says);
+    near(one_wall, worst, 1e-9);
+    // Protected glass does not break.
+    let (whole, _) = pull(&[("glass_front", "60 sq ft"), ("glass_protected", "yes")]);
+    // q_h times the difference of 0.55 and 0.18.
+    let q_h = wind(&[&HOUSE[2..], &[("exposure", "D")], &coast[..]].concat()).q_h_psf.unwrap();
+    near(one_wall - whole, 0.37 * q_h, 1e-6);
+    // As typed stands.
+    let (typed, _) = pull(&[("enclosure", "enclosed")]);
+    near(typed, whole, 1e-9);
+    let refused = derive_site(&case(&[("glass_left", "2000 sq ft")])).refusals();
+    assert_eq!(refused[0].field, "glass_left");
+}
+
+#[test]
+fn a_valley_and_a_roof_under_its_eave_are_refused() {
+    let refused = derive_site(&case(&[("hill", "valley")])).refusals();
+    assert!(refused[0].field == "hill" && refused[0].problem.contains("engineer"), "{refused:?}");
+    assert_eq!(derive_site(&case(&[("hill", "valley"), ("topographic_factor", "1.3")])).refusals(), []);
+    let refused = derive_site(&case(&[("mean_roof_height", "12'"), ("eave_height", "19'")])).refusals();
+    assert_eq!(refused[0].field, "mean_roof_height");
+}
+
+/// The wing is worked like the house, at the house's mean roof height where it is built against it.
+#[test]
+fn a_wing_has_its_own_push_and_lift() {
+    const WING: [(&str, &str); 5] = [
+        ("wing_length", "16'"),
+        ("wing_width", "20'"),
+        ("wing_eave_height", "8'"),
+        ("wing_roof_kind", "gable"),
+        ("wing_roof_pitch", "4/12"),
+    ];
+    let joined = wind(&[&HOUSE[..], &WING[..]].concat()).wing.unwrap();
+    assert_eq!((joined.mean_roof_height.as_str(), joined.push.len()), ("13' 6\"", 4));
+    let apart = wind(&[&HOUSE[..], &WING[..], &[("wing_gap", "10'")]].concat()).wing.unwrap();
+    assert_eq!(apart.mean_roof_height, "9' 8\"");
+    // The same wing as a house by itself.
+    let alone = [
+        ("building_length", "16'"),
+        ("house_width", "20'"),
+        ("eave_height", "8'"),
+        ("storeys", "1"),
+        ("roof_pitch", "4/12"),
+        ("eave_overhang", "0"),
+    ];
+    let alone = wind(&[&HOUSE[..2], &alone[..]].concat());
+    for (of_wing, of_house) in apart.push.iter().zip(&alone.push) {
+        near(of_wing.total_lb, of_house.total_lb, 1e-6);
+    }
+    near(apart.uplift.unwrap().rafter_end_lb, alone.uplift.unwrap().rafter_end_lb, 1e-9);
+    let heading = "Wing: Push across the ridge, envelope procedure";
+    let working = wind(&[&HOUSE[..], &WING[..]].concat()).about.working;
+    assert!(working.iter().any(|part| part.heading == heading));
+}
+
 #[test]
 fn what_is_outside_is_said_and_the_rest_is_answered() {
     let shed = wind(&[("roof_kind", "shed")]);

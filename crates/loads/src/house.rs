@@ -82,7 +82,9 @@ impl House {
         let run = match self.roof {
             RoofKind::Flat => Length::ZERO,
             RoofKind::Shed => self.width,
-            RoofKind::Gable | RoofKind::Hip | RoofKind::Gambrel => self.width.min(self.length) / 2.0,
+            // A hip's slopes meet over the shorter side, whichever that is.
+            RoofKind::Hip => self.width.min(self.length) / 2.0,
+            RoofKind::Gable | RoofKind::Gambrel => self.width / 2.0,
         };
         run * (self.pitch.rise_in_twelve() / 12.0)
     }
@@ -123,6 +125,12 @@ impl House {
             WindDirection::AcrossRidge => self.length,
             WindDirection::AlongRidge => self.width,
         }
+    }
+
+    /// Area of one wall that faces the wind, with its gable.
+    #[must_use]
+    pub fn wall_area(&self, wind: WindDirection) -> Area {
+        self.across(wind) * self.eave_height + self.gable_area(wind)
     }
 
     /// What stands above the eave and faces the wind as a wall: the gable's triangle with the wind along the ridge.
@@ -187,6 +195,15 @@ mod tests {
         assert!((gable.rise().feet() - 7.0).abs() < 1e-12 && (gable.mean_roof_height().feet() - 13.5).abs() < 1e-12);
         let flat = house(RoofKind::Flat);
         assert_eq!((flat.rise(), flat.mean_roof_height()), (Length::ZERO, Length::from_feet(10.0)));
+    }
+
+    /// A gable is as high as its width makes it, also where it is wider than long.
+    #[test]
+    fn a_wide_gable() {
+        let wide = House { length: Length::from_feet(16.0), ..house(RoofKind::Gable) };
+        assert!((wide.rise().feet() - 7.0).abs() < 1e-12);
+        let hip = House { length: Length::from_feet(16.0), ..house(RoofKind::Hip) };
+        assert!((hip.rise().feet() - 4.0).abs() < 1e-12);
     }
 
     #[test]

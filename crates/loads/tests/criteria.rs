@@ -319,7 +319,7 @@ fn site() -> SiteCriteria {
         to_coast: Some(ft(400.0)),
         open_water_at_coast: true,
         to_salt_water: Some(ft(400.0)),
-        seismic: SeismicDesignCategory::B,
+        seismic: Some(SeismicDesignCategory::B),
     }
 }
 

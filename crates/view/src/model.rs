@@ -233,6 +233,8 @@ pub struct Table {
     pub rows: Vec<TableRow>,
     /// What is to be known of it, in sentences.
     pub notes: Vec<String>,
+    /// Which part of the working its numbers come from, counted from 0.
+    pub working: Option<usize>,
 }
 
 /// One row of a table of results.

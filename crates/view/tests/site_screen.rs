@@ -35,7 +35,7 @@ fn each_topic_answers_with_its_load() {
     let envelope = push.tables.iter().find(|table| table.heading == "Across the ridge, envelope procedure").unwrap();
     assert_eq!(envelope.rows.last().unwrap().values[1], "13,047");
     let parts = shown(&HOUSE, Topic::Parts);
-    let studs = parts.tables.iter().find(|table| table.heading == "Studs").unwrap();
+    let studs = parts.tables.iter().find(|table| table.heading == "Studs, 27 sq ft").unwrap();
     // 62.73 psf of suction at strength level, 48.50 of push.
     assert_eq!(studs.rows[0].values, ["+30", "−38"]);
     assert!(studs.rows[0].strong && !studs.rows[1].strong);

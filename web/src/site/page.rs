@@ -70,7 +70,9 @@ pub fn SitePage() -> impl IntoView {
         if layers::takes_layers(hand) {
             return markup::layer_keys(&layers::names()).into_string();
         }
-        book.fields.with(|fields| markup::given(&view::site::given(fields, hand)).into_string())
+        let published = book.screen.with(|screen| screen.published_for(hand));
+        let given = book.fields.with(|fields| markup::given(&view::site::given(fields, hand)).into_string());
+        markup::value_keys(&published).into_string() + &given
     });
     let asks_all = Memo::new(move |_| step.get().is_none());
     browser::after_paint(browser::say_ready);
@@ -108,6 +110,8 @@ pub fn SitePage() -> impl IntoView {
 fn acting(book: Book, pad: Pad) -> Callback<String> {
     Callback::new(move |what: String| match Act::read(&what) {
         Some(Act::Bring(field)) => pad.bring_named(field),
+        Some(Act::Write(value)) => book.write(book.hand.get_untracked(), Some(value.to_owned())),
+        Some(Act::Working(part)) => working::open_at(part),
         Some(Act::Ready(index)) => {
             let hand = book.hand.get_untracked();
             if layers::takes_layers(hand) {

@@ -14,13 +14,25 @@ pub fn open() {
     browser::set_hash(ADDRESS);
 }
 
+/// Opens the working at one of its parts.
+pub fn open_at(part: usize) {
+    browser::set_hash(&format!("{ADDRESS}/{part}"));
+}
+
 /// The sheet.
 #[component]
 pub fn Working() -> impl IntoView {
     let book = expect_context::<Book>();
     let hash = RwSignal::new(browser::hash());
     browser::on_window("hashchange", move |_| hash.set(browser::hash()));
-    let shown = Memo::new(move |_| hash.with(|hash| hash == ADDRESS));
+    let shown = Memo::new(move |_| hash.with(|hash| hash.starts_with(ADDRESS)));
+    Effect::new(move || {
+        let part = hash.with(|hash| hash.strip_prefix(ADDRESS)?.strip_prefix('/')?.parse::<usize>().ok());
+        if let Some(part) = part {
+            // The sheet is there once the page was painted.
+            browser::after_paint(move || browser::bring_into_view(&format!("working-{part}")));
+        }
+    });
     let working =
         Signal::derive(move || book.screen.with(|screen| view::markup::working(&screen.working).into_string()));
     view! {

@@ -8,6 +8,8 @@ use crate::case::{Texts, texts_case};
 texts_case! {
     /// The inputs of a place. Each is a text with its unit; one that is left out is assumed, and the answer says so.
     SiteCase {
+        /// Code edition: `2021`, `2018` or `2012`.
+        edition,
         /// Basic wind speed (ultimate): `140 mph`.
         wind_speed,
         /// How the wind speed was given: `ultimate` or `nominal`.
@@ -46,11 +48,15 @@ texts_case! {
         load_standard,
         /// Risk category. A dwelling is II.
         risk_category,
+        /// Dwelling: `detached` or `townhouse`.
+        dwelling,
+        /// Whether the code's map marks the place as one where the wind needs a design.
+        wind_design_required,
         /// Seismic design category. From the building department.
         seismic_design_category,
         /// To salt water. In miles, as the wind carries the spray.
         salt_water,
-        /// Hurricane coast. Atlantic or Gulf coast, or one of the islands that the code names.
+        /// Hurricane coast: `yes` (Atlantic or Gulf), `hawaii`, `islands` or `no`.
         hurricane_coast,
         /// Houses or woods upwind. How far they reach from the house, against the worst wind.
         rough_upwind,
@@ -90,6 +96,8 @@ texts_case! {
         wing_length,
         /// Wing width. Across it.
         wing_width,
+        /// Its storeys.
+        wing_storeys,
         /// Its eave height. From the ground.
         wing_eave_height,
         /// Its roof.
@@ -100,6 +108,14 @@ texts_case! {
         wing_gap,
         /// Glass protected. Shutters, or glass made for wind-borne debris.
         glass_protected,
+        /// Glass in one eave wall: windows, and doors without a wind rating.
+        glass_front,
+        /// Glass in the other eave wall.
+        glass_back,
+        /// Glass in one end wall.
+        glass_left,
+        /// Glass in the other end wall.
+        glass_right,
         /// Window or door wide. Whose pressure is asked for.
         opening_wide,
         /// Window or door high.

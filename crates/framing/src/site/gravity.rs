@@ -4,7 +4,7 @@ use loads::combination::AsdCombination;
 use loads::house::House;
 use loads::site::LoadStandard;
 use loads::weights::{Weighed, on_the_level, sum};
-use measure::Area;
+use measure::{Area, AreaLoad};
 use members::working::{Basis, Part, figure};
 use standards::asce7_16::chapter_4;
 use standards::irc_2021::r301::{LIVE_LOADS, Occupancy};
@@ -13,7 +13,7 @@ use standards::{Source, Status};
 
 use super::about::About;
 use super::input;
-use super::reply::{GravityReply, WeightReply};
+use super::reply::{GravityReply, LiveReply, WeightReply};
 use crate::reading::{Origin, Reading};
 use crate::words;
 
@@ -62,13 +62,16 @@ pub fn gravity(reading: &Reading) -> Option<GravityReply> {
     }
     let apart = reading.length("rafters_apart")?;
     let rafter: Area = (house.width / 2.0 + house.eave_overhang) * apart;
+    let by_table = r301_6::roof_live_load(house.pitch, rafter);
+    let by_equation = chapter_4::roof_live_load(rafter, house.pitch);
+    about.part(roof_live(&house, rafter, by_table, by_equation));
     let later = reading.word("load_standard") == Some("asce7_22");
     about.caution("Only weight that is surely there may hold a roof down: none of what may be taken off later.");
     Some(GravityReply {
         weights,
         live: live(),
-        roof_live_by_table_psf: r301_6::roof_live_load(house.pitch, rafter).psf(),
-        roof_live_by_equation_psf: chapter_4::roof_live_load(rafter, house.pitch).psf(),
+        roof_live_by_table_psf: by_table.psf(),
+        roof_live_by_equation_psf: by_equation.psf(),
         combinations: combinations(if later { LoadStandard::Asce7Of22 } else { LoadStandard::Asce7Of16 }),
         about: about.finish(),
     })
@@ -79,8 +82,14 @@ fn layer(layer: &Weighed) -> (String, f64, String) {
     (layer.name.clone(), layer.weight.psf(), source)
 }
 
+/// The heading of the working of a weight.
+#[must_use]
+pub fn weight_heading(of: &str) -> String {
+    format!("Weight of the {of}")
+}
+
 fn working(of: &str, id: &'static str, layers: &[Weighed], psf: f64, house: &House) -> Part {
-    let mut part = Part::new(format!("Weight of the {of}"));
+    let mut part = Part::new(weight_heading(of));
     for layer in layers {
         let basis = layer.source.map_or(Basis::Input(id), Basis::Published);
         part.step("w", layer.name.clone(), "", (layer.weight.psf(), "psf"), basis);
@@ -96,19 +105,39 @@ fn working(of: &str, id: &'static str, layers: &[Weighed], psf: f64, house: &Hou
     part
 }
 
+/// The heading of the working of the roof live load.
+pub const ROOF_LIVE_HEADING: &str = "Roof live load";
+
+fn roof_live(house: &House, rafter: Area, by_table: AreaLoad, by_equation: AreaLoad) -> Part {
+    let mut part = Part::new(ROOF_LIVE_HEADING);
+    let area = rafter.square_feet();
+    part.step("A_t", "roof on one rafter, on the level", figure(area), (area, "sq ft"), Basis::Arithmetic);
+    part.step("L_r", "by the residential code", "", (by_table.psf(), "psf"), Basis::Published(r301_6::ROOF_LIVE));
+    let basis = Basis::Published(chapter_4::ROOF_LIVE);
+    let (r_1, r_2) = (chapter_4::area_reduction(rafter), chapter_4::slope_reduction(house.pitch));
+    part.step("R_1", "for the area", "", (r_1, ""), basis);
+    part.step("R_2", "for the pitch", "", (r_2, ""), basis);
+    let expression = format!("20 × {} × {}, 12 at least", figure(r_1), figure(r_2));
+    part.step("L_r", "by the load standard", expression, (by_equation.psf(), "psf"), basis);
+    part
+}
+
 /// Table R301.5, and what other texts ask of decks.
-fn live() -> Vec<(String, f64, String)> {
-    let of =
-        |name: &str, occupancy: Occupancy| (name.to_owned(), occupancy.live_load().psf(), words::source(LIVE_LOADS));
-    let also = |name: &str, psf: f64, status| {
-        (name.to_owned(), psf, words::source(Source::new("IRC 2021", "Table R301.5", status)))
+fn live() -> Vec<LiveReply> {
+    let one = |of: &str, psf: f64, input: &str, source| LiveReply {
+        of: of.to_owned(),
+        psf,
+        input: input.to_owned(),
+        source: words::source(source),
     };
+    let of = |name, occupancy: Occupancy, input| one(name, occupancy.live_load().psf(), input, LIVE_LOADS);
+    let also = |name, psf, status| one(name, psf, "floor_live", Source::new("IRC 2021", "Table R301.5", status));
     vec![
-        of("attic without storage", Occupancy::AtticWithoutStorage),
-        of("attic with limited storage", Occupancy::AtticWithLimitedStorage),
-        of("attic lived in, or with fixed stairs", Occupancy::HabitableAttic),
-        of("sleeping rooms", Occupancy::SleepingRooms),
-        of("other rooms", Occupancy::OtherRooms),
+        of("attic without storage", Occupancy::AtticWithoutStorage, "attic_live"),
+        of("attic with limited storage", Occupancy::AtticWithLimitedStorage, "attic_live"),
+        of("attic lived in, or with fixed stairs", Occupancy::HabitableAttic, "attic_live"),
+        of("sleeping rooms", Occupancy::SleepingRooms, "floor_live"),
+        of("other rooms", Occupancy::OtherRooms, "floor_live"),
         also("decks and balconies; some places ask 60", 40.0, Status::Disputed),
         also("stairs, or 300 lb on 4 sq in", 40.0, Status::LookedUp),
         also("garage, or 2,000 lb on 20 sq in", 50.0, Status::LookedUp),

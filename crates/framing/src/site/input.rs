@@ -1,40 +1,120 @@
 //! From what was understood of a place to quantities.
 
-use loads::house::{House, RoofKind};
+use loads::criteria::debris::{DebrisFinding, debris_region};
+use loads::criteria::exposure::Surroundings;
+use loads::criteria::openings::{BrokenGlass, WallOpenings, broken_glass};
+use loads::criteria::topography::{RisingGround, Topography, TopographyFinding};
+use loads::criteria::wind_speed::{GivenSpeed, SpeedKind};
+use loads::criteria::{CodeEdition, SiteCriteria};
+use loads::house::{House, RoofKind, WindDirection};
 use loads::site::{LoadStandard, SiteLoads, SiteWind};
 use loads::snow_on_roof::SnowInput;
 use loads::weights::{self, Weighed};
-use measure::{AreaLoad, Length, Slope, Speed};
+use measure::{Area, AreaLoad, Length, Slope, Speed};
+use standards::OutsideTable;
 use standards::asce7_16::chapter_1::RiskCategory;
 use standards::asce7_16::chapter_7_sloped::RoofStep;
 use standards::asce7_16::chapter_26::{Enclosure, Exposure, ground_elevation_factor};
-use standards::asce7_16::chapter_26_8::{
-    Condition, Feature, FromCrest, LandForm, Position, Setting, TopographicFactor, topographic_factor,
-};
+use standards::asce7_16::chapter_26_8::{Feature, FromCrest, LandForm};
+use standards::asce7_16::chapter_26_12::{Coast, Openings};
+use standards::asce7_16::chapter_30::roofs::{FlatZones, flat_zones};
 use standards::ibc_2018::section_1609_3::ultimate_speed;
+use standards::irc_2021::r301_2::{Dwelling, SeismicDesignCategory};
 
 use crate::header::{snow_exposure, thermal};
 use crate::reading::{Origin, Reading};
 
+const MILE: Length = Length::from_feet(5280.0);
+/// So near to salt water a place is on a coast, for the question whether a slow wind speed is a nominal one.
+const ON_A_COAST: Length = Length::from_feet(20.0 * 5280.0);
+
+fn is_typed(reading: &Reading, id: &str) -> bool {
+    reading.get(id).is_some_and(|value| value.origin != Origin::Assumed)
+}
+
+/// The wind speed as it was given.
+fn given_speed(reading: &Reading) -> Option<GivenSpeed> {
+    let nominal = reading.word("speed_given_as") == Some("nominal");
+    Some(GivenSpeed {
+        speed: Speed::from_mph(reading.number("wind_speed")?),
+        kind: if nominal { SpeedKind::Nominal } else { SpeedKind::Ultimate },
+    })
+}
+
 /// The basic (ultimate) wind speed, converted where it was given as a nominal one.
 #[must_use]
 pub fn basic_speed(reading: &Reading) -> Option<Speed> {
-    let given = Speed::from_mph(reading.number("wind_speed")?);
-    let nominal = reading.word("speed_given_as") == Some("nominal");
-    Some(if nominal { ultimate_speed(given) } else { given })
+    let GivenSpeed { speed, kind } = given_speed(reading)?;
+    Some(if kind == SpeedKind::Nominal { ultimate_speed(speed) } else { speed })
 }
 
-/// Slowest speed that may be one of the maps' on a coast; a slower one is asked about.
-const COASTAL: Speed = Speed::from_mph(115.0);
-
-/// Whether a speed looks as if it had been given the other way: too slow for an ultimate one on a coast.
+/// Whether a speed looks as if it had been given the other way: too slow for an ultimate one.
 #[must_use]
 pub fn looks_nominal(reading: &Reading) -> bool {
-    let coastal = reading.word("hurricane_coast") == Some("yes")
-        || reading.number("salt_water").is_some_and(|miles| miles <= 20.0);
-    let typed = reading.get("wind_speed").is_some_and(|value| value.origin != Origin::Assumed);
-    let ultimate = reading.word("speed_given_as") != Some("nominal");
-    typed && ultimate && coastal && basic_speed(reading).is_some_and(|speed| speed < COASTAL)
+    let coastal = coast(reading).is_some_and(|coast| coast != Coast::Elsewhere)
+        || to_salt_water(reading).is_some_and(|distance| distance <= ON_A_COAST);
+    is_typed(reading, "wind_speed") && given_speed(reading).is_some_and(|given| given.looks_nominal(coastal))
+}
+
+/// Where the place lies for hurricanes, where that was said.
+#[must_use]
+pub fn coast(reading: &Reading) -> Option<Coast> {
+    Some(match reading.word("hurricane_coast")? {
+        "yes" => Coast::AtlanticOrGulf,
+        "hawaii" => Coast::Hawaii,
+        "islands" => Coast::IslandTerritory,
+        _ => Coast::Elsewhere,
+    })
+}
+
+/// Distance to salt water.
+#[must_use]
+pub fn to_salt_water(reading: &Reading) -> Option<Length> {
+    Some(MILE * reading.number("salt_water")?)
+}
+
+/// What wind-borne debris there is, where it was said on which coast the place lies.
+#[must_use]
+pub fn debris(reading: &Reading) -> Option<DebrisFinding> {
+    // The water there may be open or not: the wider answer is taken.
+    Some(debris_region(coast(reading)?, basic_speed(reading)?, to_salt_water(reading), true))
+}
+
+/// The seismic design category, where it was said.
+#[must_use]
+pub fn seismic(reading: &Reading) -> Option<SeismicDesignCategory> {
+    let word = reading.word("seismic_design_category")?;
+    SeismicDesignCategory::ALL.into_iter().find(|category| category.name() == word)
+}
+
+/// Kind of dwelling.
+#[must_use]
+pub fn dwelling(reading: &Reading) -> Dwelling {
+    if reading.word("dwelling") == Some("townhouse") { Dwelling::Townhouse } else { Dwelling::Detached }
+}
+
+/// What the building department says of the place.
+#[must_use]
+pub fn criteria(reading: &Reading) -> Option<SiteCriteria> {
+    Some(SiteCriteria {
+        edition: match reading.word("edition")? {
+            "2012" => CodeEdition::Irc2012,
+            "2018" => CodeEdition::Irc2018,
+            _ => CodeEdition::Irc2021,
+        },
+        dwelling: dwelling(reading),
+        risk_category: risk_category(reading),
+        wind_speed: given_speed(reading)?,
+        in_wind_design_region: reading.word("wind_design_required") == Some("yes"),
+        surroundings: Surroundings::Given(exposure(reading)?),
+        topography: topography(reading).unwrap_or(Topography::Flat),
+        ground_elevation: reading.feet("ground_elevation"),
+        coast: coast(reading).unwrap_or(Coast::Elsewhere),
+        to_coast: to_salt_water(reading),
+        open_water_at_coast: true,
+        to_salt_water: to_salt_water(reading),
+        seismic: seismic(reading),
+    })
 }
 
 fn roof_kind(word: &str) -> RoofKind {
@@ -62,6 +142,31 @@ pub fn house(reading: &Reading) -> Option<House> {
     })
 }
 
+/// The wing, where one is described: its ridge runs out from the house, and what was not said of its roof is as on the
+/// house.
+#[must_use]
+pub fn wing(reading: &Reading) -> Option<House> {
+    let house = house(reading)?;
+    let pitch = reading.number("wing_roof_pitch").map(Slope::from_rise_in_twelve);
+    Some(House {
+        length: reading.length("wing_length")?,
+        width: reading.length("wing_width")?,
+        eave_height: reading.length("wing_eave_height")?,
+        storeys: reading.word("wing_storeys")?.parse().ok()?,
+        roof: reading.word("wing_roof_kind").map_or(house.roof, roof_kind),
+        pitch: pitch.unwrap_or(house.pitch),
+        ..house
+    })
+}
+
+/// The wind on the wing. Built against the house it is a part of that building, with the mean roof height of the higher.
+#[must_use]
+pub fn wind_on_wing(reading: &Reading, wind: &SiteWind, wing: &House) -> SiteWind {
+    let own = wing.mean_roof_height();
+    let joined = reading.length("wing_gap").unwrap_or_default() <= Length::ZERO;
+    SiteWind { mean_roof_height: if joined { own.max(wind.mean_roof_height) } else { own }, ..*wind }
+}
+
 /// The mean roof height: as typed, or the house's.
 #[must_use]
 pub fn mean_roof_height(reading: &Reading, house: &House) -> Length {
@@ -79,57 +184,81 @@ pub fn exposure(reading: &Reading) -> Option<Exposure> {
     })
 }
 
-/// Rising ground and the house on it.
-struct Ground {
-    land: LandForm,
-    side: FromCrest,
-    distance: Length,
-    stands_out: bool,
-}
-
-/// The ground's shape, where it was said to be more than level and is measured.
-fn ground(reading: &Reading) -> Option<Ground> {
+/// The lie of the land; none where the ground was said to rise and is not measured yet.
+#[must_use]
+pub fn topography(reading: &Reading) -> Option<Topography> {
     let feature = match reading.word("hill")? {
         "bluff" => Feature::Escarpment,
         "ridge" => Feature::Ridge,
         "hill" => Feature::Hill,
-        _ => return None,
+        "valley" => return Some(Topography::Unusual),
+        _ => return Some(Topography::Flat),
     };
     let (height, half_length) = (reading.feet("hill_height")?, reading.feet("hill_half_length")?);
-    Some(Ground {
+    // What surrounds it is asked as one question; where it does not stand out, something as high is right beside it.
+    let stands_out = reading.word("hill_alone") != Some("no");
+    Some(Topography::Rising(RisingGround {
         land: LandForm { feature, height, half_length },
         side: if reading.word("hill_side") == Some("upwind") { FromCrest::Upwind } else { FromCrest::Downwind },
         distance: reading.feet("hill_distance")?,
-        stands_out: reading.word("hill_alone") != Some("no"),
-    })
+        // How high the house stands on it shows in the factor's own second multiplier.
+        position: None,
+        clear_upwind: (!stands_out).then_some(Length::ZERO),
+        highest_upwind: None,
+    }))
 }
 
-/// The topographic factor of the ground, at the mean roof height; or the condition that is not met, so that the ground
-/// does not count. That the house stands high enough on it shows in the factor's own second multiplier.
+/// The topographic factor at the mean roof height, with its reasons; none on level ground.
+///
+/// # Errors
+/// Ground that no rule covers.
+pub fn ground_finding(reading: &Reading, height: Length) -> Option<Result<TopographyFinding, OutsideTable>> {
+    let land = topography(reading).filter(|land| *land != Topography::Flat)?;
+    Some(land.factor_at(exposure(reading)?, height))
+}
+
+/// What breaks, and how open the house is then, by the areas of glass that were measured; none where none was.
 #[must_use]
-pub fn hill_factor(reading: &Reading, height: Length) -> Option<Result<TopographicFactor, Condition>> {
-    let (ground, exposure) = (ground(reading)?, exposure(reading)?);
-    if !ground.stands_out {
-        return Some(Err(Condition::Isolated));
+pub fn glass(reading: &Reading, house: &House) -> Option<Result<BrokenGlass, OutsideTable>> {
+    const WALLS: [(&str, WindDirection); 4] = [
+        ("glass_front", WindDirection::AcrossRidge),
+        ("glass_back", WindDirection::AcrossRidge),
+        ("glass_left", WindDirection::AlongRidge),
+        ("glass_right", WindDirection::AlongRidge),
+    ];
+    if WALLS.iter().all(|(id, _)| reading.number(id).is_none()) {
+        return None;
     }
-    // What surrounds it was asked as one question above.
-    let setting = Setting {
-        clear_upwind: Length::from_feet(f64::from(u32::MAX)),
-        highest_upwind: Length::ZERO,
-        position: Position::UpperHalfOrNearCrest,
-    };
-    if let Some(unmet) = Condition::ALL.into_iter().find(|one| !one.is_met(&ground.land, &setting, exposure)) {
-        return Some(Err(unmet));
-    }
-    topographic_factor(&ground.land, exposure, ground.side, ground.distance, height).ok().map(Ok)
+    let walls = WALLS.map(|(id, facing)| WallOpenings {
+        gross: house.wall_area(facing),
+        open: Area::ZERO,
+        breakable: Area::from_square_feet(reading.number(id).unwrap_or_default()),
+    });
+    Some(broken_glass(&walls, Openings { open: Area::ZERO, gross: house.length * house.width }))
 }
 
-fn enclosure(reading: &Reading) -> Option<Enclosure> {
-    Some(match reading.word("enclosure")? {
+/// How shut the house stays: as typed; else by what breaks where wind carries debris and the glass is not protected,
+/// and where no glass was measured there, as if a wall of it broke.
+#[must_use]
+pub fn enclosure(reading: &Reading, house: &House) -> Option<Enclosure> {
+    let typed = match reading.word("enclosure")? {
         "partially_open" => Enclosure::PartiallyOpen,
         "partially_enclosed" => Enclosure::PartiallyEnclosed,
         _ => Enclosure::Enclosed,
+    };
+    if is_typed(reading, "enclosure") || !glass_breaks(reading) {
+        return Some(typed);
+    }
+    Some(match glass(reading, house) {
+        Some(Ok(found)) => found.worst,
+        Some(Err(_)) | None => Enclosure::PartiallyEnclosed,
     })
+}
+
+/// Whether the glass is to be counted as broken: unprotected where wind carries debris.
+#[must_use]
+pub fn glass_breaks(reading: &Reading) -> bool {
+    reading.word("glass_protected") == Some("no") && debris(reading).is_some_and(|found| found.protection_wanted())
 }
 
 fn standard(reading: &Reading) -> LoadStandard {
@@ -140,10 +269,11 @@ fn standard(reading: &Reading) -> LoadStandard {
 #[must_use]
 pub fn wind(reading: &Reading, house: &House) -> Option<SiteWind> {
     let height = mean_roof_height(reading, house);
-    let typed = reading.get("topographic_factor").filter(|value| value.origin != Origin::Assumed);
-    let topographic_factor = match typed {
-        Some(value) => value.number?,
-        None => hill_factor(reading, height).and_then(Result::ok).map_or(1.0, |factor| factor.factor),
+    let topographic_factor = if is_typed(reading, "topographic_factor") {
+        reading.number("topographic_factor")?
+    } else {
+        // Ground that no rule covers was refused where it was said.
+        ground_finding(reading, height).and_then(Result::ok).map_or(1.0, |found| found.factor)
     };
     Some(SiteWind {
         standard: standard(reading),
@@ -152,7 +282,7 @@ pub fn wind(reading: &Reading, house: &House) -> Option<SiteWind> {
         mean_roof_height: height,
         topographic_factor,
         ground_elevation_factor: ground_elevation_factor(reading.feet("ground_elevation")?),
-        enclosure: enclosure(reading)?,
+        enclosure: enclosure(reading, house)?,
     })
 }
 
@@ -223,6 +353,8 @@ pub struct DrawnHouse {
     pub overhang: Length,
     /// Width of the zones along edges.
     pub zone_width: Length,
+    /// Widths of the zones of a flat roof.
+    pub flat_zones: FlatZones,
     /// Its roof: `gable`, `hip`, `one-slope`, `gambrel` or `flat`.
     pub roof: &'static str,
 }
@@ -238,7 +370,8 @@ pub fn drawn(reading: &Reading) -> Option<DrawnHouse> {
         ridge_height: house.ridge_height(),
         ridge_length: house.ridge_length(),
         overhang: house.eave_overhang,
-        zone_width: loads::wind::roof::zone_width(&house),
+        zone_width: loads::wind::roof::zone_width(&house, mean_roof_height(reading, &house)),
+        flat_zones: flat_zones(mean_roof_height(reading, &house)),
         roof: house.roof.name(),
     })
 }

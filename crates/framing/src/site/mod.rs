@@ -17,14 +17,19 @@ mod worked;
 mod working;
 
 pub use case::SiteCase;
+pub use gravity::{ROOF_LIVE_HEADING, weight_heading};
 pub use input::{DrawnHouse, drawn};
 pub use starts::starts;
 pub use worked::work_out;
+pub use working::{LIFT_HEADING, SNOW_HEADING, part_heading, push_heading};
+
+use measure::Length;
 
 use crate::Texts;
 use crate::field::site_fields;
-use crate::reading::Reading;
+use crate::reading::{Origin, Reading};
 use crate::reply::Refusal;
+use crate::words;
 use reply::{GravityReply, SnowReply, WindReply};
 
 /// The names of the layers whose weight is known.
@@ -130,6 +135,37 @@ fn refuse_what_does_not_agree(reading: &mut Reading) {
     if let Some(problem) = speed_off_the_maps(reading) {
         reading.refuse("wind_speed", problem);
     }
+    if let Some(problem) = roof_under_its_eave(reading) {
+        reading.refuse("mean_roof_height", problem);
+    }
+    let factor_given = reading.get("topographic_factor").is_some_and(|value| value.origin != Origin::Assumed);
+    let any_height = Length::from_feet(30.0);
+    if let Some(Err(outside)) = input::ground_finding(reading, any_height).filter(|_| !factor_given) {
+        let shape = reading.word("hill") == Some("valley");
+        let problem = if shape { format!("{outside} Type it as the topographic factor.") } else { outside.to_string() };
+        reading.refuse(if shape { "hill" } else { "hill_half_length" }, problem);
+    }
+    if let Some(house) = input::house(reading)
+        && let Some(Err(outside)) = input::glass(reading, &house)
+    {
+        let largest = ["glass_front", "glass_back", "glass_left", "glass_right"]
+            .into_iter()
+            .max_by(|a, b| reading.number(a).unwrap_or(0.0).total_cmp(&reading.number(b).unwrap_or(0.0)));
+        reading.refuse(largest.unwrap_or("glass_front"), outside.to_string());
+    }
+}
+
+/// A mean roof height is not under the eave, where both were typed.
+fn roof_under_its_eave(reading: &Reading) -> Option<String> {
+    let typed = |id| reading.get(id).filter(|value| value.origin != Origin::Assumed).and_then(|_| reading.length(id));
+    let (mean, eave) = (typed("mean_roof_height")?, typed("eave_height")?);
+    (mean < eave).then(|| {
+        format!(
+            "{} is under the eave at {}. The mean roof height is half-way from eave to ridge; empty, it is worked out.",
+            words::length(mean),
+            words::length(eave)
+        )
+    })
 }
 
 /// A nominal speed may be lower than any on the maps; the ultimate one that it stands for may not.

@@ -124,9 +124,26 @@ pub struct WindReply {
     pub push: Vec<PushReply>,
     /// What lifts the roof.
     pub uplift: Option<UpliftReply>,
+    /// The wing, where one is described.
+    pub wing: Option<WingReply>,
     /// What goes with it.
     #[serde(flatten)]
     pub about: AboutReply,
+}
+
+/// The wind on a wing, or on a garage beside the house.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
+pub struct WingReply {
+    /// Mean roof height that it is worked with, in words: the house's where it is built against it.
+    pub mean_roof_height: String,
+    /// Width of the zones along edges and corners, in words.
+    pub end_width: String,
+    /// Wind on parts of its roof; its walls are as the house's.
+    pub pressures: Vec<PressureReply>,
+    /// The push on it.
+    pub push: Vec<PushReply>,
+    /// What lifts its roof.
+    pub uplift: Option<UpliftReply>,
 }
 
 /// A case of snow.
@@ -175,13 +192,26 @@ pub struct WeightReply {
     pub psf: f64,
 }
 
+/// A live load by use.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct LiveReply {
+    /// The use.
+    pub of: String,
+    /// Its live load.
+    pub psf: f64,
+    /// The input that it is typed in.
+    pub input: String,
+    /// Where it comes from.
+    pub source: String,
+}
+
 /// Weights and live loads.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
 pub struct GravityReply {
     /// Weights.
     pub weights: Vec<WeightReply>,
-    /// Live loads by use: the use, psf, and where it comes from.
-    pub live: Vec<(String, f64, String)>,
+    /// Live loads by use.
+    pub live: Vec<LiveReply>,
     /// Roof live load of a rafter by the residential code's table.
     pub roof_live_by_table_psf: f64,
     /// The same by the load standard's equation.

@@ -1,21 +1,24 @@
 //! The sentences of a place.
 
+use loads::criteria::corrosion::{SAME_METAL, metal_wanted};
+use loads::criteria::exposure::Surroundings;
+use loads::criteria::openings::Broken;
+use loads::criteria::seismic::bracing_for_wind_is_enough;
 use loads::house::House;
 use loads::site::{LoadStandard, SiteWind};
 use measure::Length;
-use standards::asce7_16::chapter_26::Exposure;
-use standards::asce7_16::chapter_26_7::{ExposureRule, Fetch, Stretch, SurfaceRoughness, exposure_rule};
+use standards::asce7_16::chapter_26::{Enclosure, Exposure};
+use standards::asce7_16::chapter_26_7::{ExposureRule, Fetch, Stretch, SurfaceRoughness};
 use standards::asce7_16::chapter_26_8::Condition;
-use standards::asce7_16::chapter_26_12::{Coast, DebrisSite};
-use standards::ibc_2018::section_202::wind_borne_debris_region;
+use standards::asce7_16::chapter_26_12::Coast;
+use standards::ibc_2018::section_1609_2::{PANEL_ROOF_HEIGHT, PROTECTION};
 use standards::ibc_2018::section_1609_3::{nominal_speed, ultimate_speed};
+use standards::nfip_technical_bulletin_8::{CorrosionClass, MetalExposure};
 
 use super::about::About;
 use super::input;
 use crate::reading::{Origin, Reading};
 use crate::words;
-
-const MILE: f64 = 5280.0;
 
 /// What is to be known of the wind at a place.
 pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) {
@@ -23,7 +26,10 @@ pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, ho
     exposure(about, reading, wind);
     ground(about, reading, wind);
     debris(about, reading, wind);
-    around(about, reading);
+    inside(about, reading, wind, house);
+    beyond_tables(about, reading, wind);
+    earthquakes(about, reading);
+    metal(about, reading);
     if reading.get("mean_roof_height").is_some_and(|value| value.origin != Origin::Assumed) {
         let of_house = house.mean_roof_height();
         if (of_house - wind.mean_roof_height).abs() > Length::from_feet(1.0) {
@@ -36,7 +42,17 @@ pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, ho
     }
     about.caution("Against uplift the roof's weight counts. Type what is surely there, and no more.");
     about.caution("The engineer's drawing wins, and so does the local code. The building official decides.");
-    about.caution("A house of one rectangle is taken. Wings, dormers and parapets draw more wind at their corners.");
+    about.caution(if input::wing(reading).is_some() {
+        "House and wing are each worked as if alone: what one shields of the other is not counted. Dormers and parapets draw \
+         more wind at their corners."
+    } else {
+        "A house of one rectangle is taken. Wings, dormers and parapets draw more wind at their corners."
+    });
+    if let Some(wing) = input::wing(reading)
+        && reading.word("wing_roof_kind").is_none()
+    {
+        about.assume("wing_roof_kind", &format!("Its roof: {}, as on the house.", wing.roof.name()));
+    }
 }
 
 fn speed(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
@@ -48,7 +64,7 @@ fn speed(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
         about.ask(
             "speed_given_as",
             format!(
-                "{} mph is slow for an ultimate speed on a coast. Was it given as a nominal one? Then the ultimate is \
+                "{} mph is slow for an ultimate speed. Was it given as a nominal one? Then the ultimate is \
                  {if_nominal} mph.",
                 wind.speed.mph().round()
             ),
@@ -73,8 +89,8 @@ fn exposure(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
     };
     let stretches = [stretch(SurfaceRoughness::B, rough), stretch(SurfaceRoughness::D, water)];
     let fetch = Fetch { stretches: stretches.into_iter().flatten().collect(), beyond: SurfaceRoughness::C };
-    let Ok(rule) = exposure_rule(wind.mean_roof_height, &fetch) else { return };
-    let found = rule.exposure();
+    let Ok(finding) = Surroundings::AllAround(fetch).governing(wind.mean_roof_height) else { return };
+    let (found, Some(rule)) = (finding.exposure, finding.rule) else { return };
     let why = match rule {
         ExposureRule::SheltersLowHouse => "houses or woods reach more than 1,500 ft",
         ExposureRule::SheltersHighHouse => "houses or woods reach more than 2,600 ft and 20 heights",
@@ -103,74 +119,120 @@ fn ground(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
     if let Some(missing) = ids.into_iter().find(|id| reading.number(id).is_none()) {
         about.ask(missing, "How high is it, how far to half-way down, and how far is the house from its crest?");
     }
-    match input::hill_factor(reading, wind.mean_roof_height) {
-        Some(Ok(factor)) if factor.factor > 1.0 => {
-            about.say(format!(
-                "The ground speeds the wind up: every pressure is {:.2} times that on level ground.",
-                factor.factor
-            ));
-            about.caution(
-                "Wood-frame tables of the code do not hold on the upper half of such ground: it needs an engineer.",
-            );
-        }
-        Some(Ok(_)) => about.say("The house is too far from the crest for the ground to speed the wind up."),
-        Some(Err(why)) => about.say(match why {
+    let Some(Ok(found)) = input::ground_finding(reading, wind.mean_roof_height) else { return };
+    if let Some(unmet) = found.failed.first() {
+        about.say(match unmet {
             Condition::Isolated | Condition::TwiceAsHigh | Condition::HighOnIt => {
                 "The ground does not count: it does not stand out alone within 2 miles."
             }
             Condition::Steep => "The ground does not count: it rises less than a fifth of its half-way distance.",
             Condition::HighEnough => "The ground does not count: it is lower than 15 ft, or 60 ft in exposure B.",
-        }),
-        None => {}
+        });
+    } else if found.factor > 1.0 {
+        about.say(format!(
+            "The ground speeds the wind up: every pressure is {:.2} times that on level ground.",
+            found.factor
+        ));
+        about.assume("hill", "The house is taken as high on it, whichever way the wind blows.");
+    } else {
+        about.say("The house is too far from the crest for the ground to speed the wind up.");
     }
 }
 
 fn debris(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
-    if reading.word("hurricane_coast") != Some("yes") {
-        if wind.speed.mph() >= 130.0 && reading.word("hurricane_coast").is_none() {
+    let Some(found) = input::debris(reading) else {
+        if wind.speed.mph() >= 130.0 {
             about.ask("hurricane_coast", "Is it a hurricane coast? There the glass may need shutters.");
         }
         return;
-    }
-    let to_water = reading.number("salt_water").map(|miles| Length::from_feet(miles * MILE));
-    let place = DebrisSite {
-        coast: Coast::AtlanticOrGulf,
-        speed: wind.speed,
-        // Not said: on the shore, the worst.
-        to_coast: to_water.unwrap_or_default(),
-        open_water_at_coast: true,
     };
-    if wind_borne_debris_region(&place) {
-        about.say(
-            "Wind-borne debris region (IBC 2018 1609.2): glass is made for it or covered. Panels of 7/16 in, to 8 ft long, \
-             on fixed anchors, serve houses to 33 ft high.",
-        );
-        if reading.word("glass_protected") == Some("no") {
-            about.say("The glass is not protected: count on a window that breaks, and on the wind inside.");
+    if found.protection_wanted() {
+        let zone = found.zone.map_or_else(String::new, |zone| format!(", wind zone {} of ASTM E1996", zone.number()));
+        about.say(format!(
+            "Wind-borne debris region ({}{zone}): the glass is made for it or covered.",
+            words::source(PROTECTION)
+        ));
+        if wind.mean_roof_height <= PANEL_ROOF_HEIGHT {
+            about.say("Panels of 7/16 in, to 8 ft long, on anchors that stay in the wall, may cover it.");
+        }
+        if found.assumed_at_coast {
+            about.assume("salt_water", "The house stands at the water, for what the wind carries.");
+        }
+        if reading.word("glass_protected").is_none() {
+            about.ask(
+                "glass_protected",
+                "Is the glass protected? If not, it counts as broken and the wind pushes from inside.",
+            );
         }
     }
-    if wind.exposure != Exposure::D && to_water.is_some_and(|distance| distance <= Length::from_feet(600.0)) {
+    let near = input::to_salt_water(reading).is_some_and(|distance| distance <= Length::from_feet(600.0));
+    if wind.exposure != Exposure::D && near && input::coast(reading) != Some(Coast::Elsewhere) {
         about.ask("exposure", "Open water within 600 ft counts as exposure D, on a hurricane coast too. Is there any?");
     }
 }
 
-fn around(about: &mut About<'_>, reading: &Reading) {
-    if let Some(category) = reading.word("seismic_design_category")
-        && category.starts_with(['D', 'E'])
-    {
-        about.outside(format!(
-            "Seismic design category {category}: the shaking may govern over the wind. A licensed engineer decides on walls \
-             and hold-downs."
-        ));
+/// What a broken window does.
+fn inside(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) {
+    let measured = input::glass(reading, house).and_then(Result::ok);
+    let worst = measured.map(|found| found.worst);
+    let where_it_breaks = match measured.map(|found| found.broken) {
+        Some(Broken::Wall(0 | 1)) => "in an eave wall",
+        Some(Broken::Wall(_)) => "in an end wall",
+        Some(Broken::All) => "all around",
+        Some(Broken::Nothing) | None => "in one wall",
+    };
+    match (input::glass_breaks(reading), wind.enclosure) {
+        (true, Enclosure::PartiallyEnclosed) => about.say(format!(
+            "The glass is not protected: it is counted as broken {where_it_breaks}, and the wind pushes from inside as well."
+        )),
+        (true, _) => about.say("The glass is not protected and counts as broken, but not enough of it in one wall to matter."),
+        (false, Enclosure::Enclosed) if worst == Some(Enclosure::PartiallyEnclosed) => about.say(format!(
+            "Were the glass to break {where_it_breaks}, the wind would push from inside as well."
+        )),
+        _ => {}
     }
-    let Some(miles) = reading.number("salt_water") else { return };
-    let feet = miles * MILE;
-    if feet <= 300.0 {
-        about.say("Within 300 ft of salt water: stainless fasteners and connectors outdoors, of one metal throughout.");
-    } else if feet <= 3000.0 {
-        about.say(
-            "Within 3,000 ft of salt water: stainless, or thick hot-dip galvanizing (G185) where it is not dry inside; never \
-             electroplate; fastener and connector of one metal.",
-        );
+    if input::glass_breaks(reading) && measured.is_none() {
+        about.ask("glass_front", "How much glass is in each wall? It decides whether a broken window opens the house.");
     }
+}
+
+/// Where the code's own tables for wind do not reach the house.
+fn beyond_tables(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
+    let reasons =
+        input::criteria(reading).and_then(|criteria| criteria.beyond_prescriptive(wind.mean_roof_height).ok());
+    for reason in reasons.unwrap_or_default() {
+        about.say(format!("The code's own tables for wind do not reach this house. {reason}"));
+    }
+}
+
+fn earthquakes(about: &mut About<'_>, reading: &Reading) {
+    let Some(category) = input::seismic(reading) else { return };
+    match bracing_for_wind_is_enough(category, input::dwelling(reading)) {
+        Ok(()) => about.say(format!("Seismic design category {}: bracing for wind is what counts.", category.name())),
+        Err(outside) => about.outside(outside.to_string()),
+    }
+}
+
+fn metal(about: &mut About<'_>, reading: &Reading) {
+    let Some(distance) = input::to_salt_water(reading) else { return };
+    let class =
+        |exposure| metal_wanted(Some(distance), exposure).map_or(CorrosionClass::Stainless, |found| found.class);
+    let wanted = |class| match class {
+        CorrosionClass::Standard => "as the wood asks",
+        CorrosionClass::HotDipOrStainless => "thick hot-dip galvanized (G185) or stainless",
+        CorrosionClass::Stainless => "stainless",
+    };
+    let outdoors = class(MetalExposure::BoldlyExposed);
+    if outdoors == CorrosionClass::Standard {
+        return;
+    }
+    about.say(format!(
+        "Salt: fasteners and connectors outdoors {}; under cover outdoors {}; in vented attics and crawl spaces {}; dry \
+         inside {}. Never electroplate.",
+        wanted(outdoors),
+        wanted(class(MetalExposure::PartlySheltered)),
+        wanted(class(MetalExposure::VentedSpace)),
+        wanted(class(MetalExposure::DryInside)),
+    ));
+    about.say(format!("A fastener and its connector are of one metal ({}).", words::source(SAME_METAL)));
 }

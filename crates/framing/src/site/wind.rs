@@ -10,13 +10,13 @@ use loads::wind::uplift::{LoadCaseOf, RoofUplift, uplift};
 use loads::wind::{Push, asd_factor};
 use measure::{Area, AreaLoad, Length};
 use standards::asce7_16::chapter_26::Enclosure;
-use standards::asce7_16::chapter_30::roofs::RoofZone;
+use standards::asce7_16::chapter_30::roofs::{FLAT_WIDTHS, RoofZone, flat_zones};
 use standards::asce7_16::chapter_30::{WALL_COEFFICIENTS, WallZone, effective_wind_area};
 use standards::ibc_2018::section_1609_3::nominal_speed;
 
 use super::about::About;
 use super::input;
-use super::reply::{LevelReply, PressureReply, PushReply, UpliftReply, WindReply};
+use super::reply::{LevelReply, PressureReply, PushReply, UpliftReply, WindReply, WingReply};
 use super::working;
 use crate::reading::Reading;
 use crate::words;
@@ -37,16 +37,49 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
         exposure: wind.exposure.letter().to_owned(),
         mean_roof_height: words::length(wind.mean_roof_height),
         topographic_factor: wind.topographic_factor,
-        end_width: words::length(zone_width(&house)),
+        end_width: words::length(zone_width(&house, wind.mean_roof_height)),
         ..WindReply::default()
     };
+    working::velocity(&mut about, reading, &wind);
     walls(&mut reply, &mut about, reading, &wind)?;
-    roof(&mut reply, &mut about, reading, &wind, &house)?;
-    pushes(&mut reply, &mut about, &wind, &house);
-    lift(&mut reply, &mut about, reading, &wind, &house)?;
-    working::wind(&mut about, reading, &wind, &house, &reply);
+    working::cladding(&mut about, "", &wind, &reply.pressures);
+    let body = body(&mut about, reading, "", &wind, &house)?;
+    reply.pressures.extend(body.pressures);
+    (reply.push, reply.uplift) = (body.push, body.uplift);
+    if let Some(wing) = input::wing(reading) {
+        reply.wing =
+            Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(reading, &wind, &wing), &wing)?);
+    }
     reply.about = about.finish();
     Some(reply)
+}
+
+/// Roof, push and lift of the house or of its wing, with their working under that name.
+fn body(about: &mut About<'_>, reading: &Reading, name: &str, wind: &SiteWind, house: &House) -> Option<WingReply> {
+    let pressures = roof(about, reading, wind, house)?;
+    working::cladding(about, name, wind, &pressures);
+    if pressures.iter().any(|one| one.zone == RoofZone::OnePrime.name()) {
+        let zones = flat_zones(wind.mean_roof_height);
+        about.say(format!(
+            "{name}Zones of a roof to 7 degrees: corners {} wide and {} long, edges {} wide, the next strip to {} in ({}).",
+            words::length(zones.corner),
+            words::length(zones.edge),
+            words::length(zones.edge),
+            words::length(zones.inner),
+            words::source(FLAT_WIDTHS)
+        ));
+    }
+    let push = pushes(about, wind, house);
+    working::pushes(about, name, wind, house);
+    let uplift = lift(about, reading, wind, house)?;
+    working::lift(about, name, uplift.as_ref());
+    Some(WingReply {
+        mean_roof_height: words::length(wind.mean_roof_height),
+        end_width: words::length(zone_width(house, wind.mean_roof_height)),
+        pressures,
+        push,
+        uplift,
+    })
 }
 
 const WALL_ZONES: [(WallZone, &str); 2] =
@@ -108,7 +141,8 @@ fn rafter_length(house: &House) -> Length {
     house.width / 2.0 / house.angle().cos()
 }
 
-fn roof(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<()> {
+fn roof(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<Vec<PressureReply>> {
+    let mut pressures = Vec::new();
     let rafter = effective_wind_area(rafter_length(house), reading.length("rafters_apart")?);
     let kinds = [("roof", SMALL, false), ("rafter", rafter, false), ("overhang", SMALL, true)];
     for (part, area, overhang) in kinds {
@@ -116,11 +150,11 @@ fn roof(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &
             continue;
         }
         match roof_pressures(wind, house, area, overhang) {
-            Ok((_, found)) => reply.pressures.extend(found.iter().map(|one| roof_part(part, one))),
+            Ok((_, found)) => pressures.extend(found.iter().map(|one| roof_part(part, one))),
             Err(outside) => about.outside(outside.to_string()),
         }
     }
-    Some(())
+    Some(pressures)
 }
 
 fn roof_part(part: &str, found: &RoofPressure) -> PressureReply {
@@ -138,29 +172,31 @@ fn roof_part(part: &str, found: &RoofPressure) -> PressureReply {
     }
 }
 
-const fn direction_words(direction: WindDirection) -> &'static str {
+pub(super) const fn direction_words(direction: WindDirection) -> &'static str {
     match direction {
         WindDirection::AcrossRidge => "across the ridge",
         WindDirection::AlongRidge => "along the ridge",
     }
 }
 
-fn pushes(reply: &mut WindReply, about: &mut About<'_>, wind: &SiteWind, house: &House) {
+fn pushes(about: &mut About<'_>, wind: &SiteWind, house: &House) -> Vec<PushReply> {
+    let mut pushes: Vec<PushReply> = Vec::new();
     for direction in WindDirection::ALL {
         let by_27 = directional(wind, house, direction).map(|found| ("directional", found.push));
         let by_28 = envelope(wind, house, direction).map(|found| ("envelope", found.push));
-        let first = reply.push.len();
+        let first = pushes.len();
         for found in [by_28, by_27] {
             match found {
-                Ok((procedure, push)) => reply.push.push(push_reply(procedure, &push)),
+                Ok((procedure, push)) => pushes.push(push_reply(procedure, &push)),
                 Err(outside) => about.outside(outside.to_string()),
             }
         }
-        let most = reply.push[first..].iter().map(|push| push.total_lb).fold(0.0, f64::max);
-        for push in &mut reply.push[first..] {
+        let most = pushes[first..].iter().map(|push| push.total_lb).fold(0.0, f64::max);
+        for push in &mut pushes[first..] {
             push.governs = push.total_lb >= most;
         }
     }
+    pushes
 }
 
 fn push_reply(procedure: &str, push: &Push) -> PushReply {
@@ -186,14 +222,16 @@ fn push_reply(procedure: &str, push: &Push) -> PushReply {
     }
 }
 
-fn lift(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<()> {
+fn lift(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<Option<UpliftReply>> {
     let (roof, ceiling) = super::gravity::roof_and_ceiling(reading, house)?;
     let apart = reading.length("rafters_apart")?;
-    match uplift(wind, house, AreaLoad::from_psf(roof), AreaLoad::from_psf(ceiling)) {
-        Ok(found) => reply.uplift = Some(uplift_reply(&found, apart)),
-        Err(outside) => about.outside(outside.to_string()),
-    }
-    Some(())
+    Some(match uplift(wind, house, AreaLoad::from_psf(roof), AreaLoad::from_psf(ceiling)) {
+        Ok(found) => Some(uplift_reply(&found, apart)),
+        Err(outside) => {
+            about.outside(outside.to_string());
+            None
+        }
+    })
 }
 
 fn uplift_reply(found: &RoofUplift, apart: Length) -> UpliftReply {

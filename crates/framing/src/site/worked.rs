@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 use measure::Length;
 use members::working::figure;
+use standards::asce7_16::chapter_26::Enclosure;
 
 use super::starts::WORKED;
 use super::{gravity, input, read_site};
@@ -38,8 +39,16 @@ fn worked_out(fields: &dyn Texts) -> Vec<(&'static str, String)> {
     if OF_HOUSE.iter().any(|id| fields.text(id).is_some()) {
         worked.push(("mean_roof_height", words::length(house.mean_roof_height().max(Length::from_feet(6.0)))));
     }
-    if let Some(Ok(factor)) = input::hill_factor(&reading, input::mean_roof_height(&reading, &house)) {
-        worked.push(("topographic_factor", figure((factor.factor * 1000.0).ceil() / 1000.0)));
+    if let Some(Ok(found)) = input::ground_finding(&reading, input::mean_roof_height(&reading, &house)) {
+        worked.push(("topographic_factor", figure((found.factor * 1000.0).ceil() / 1000.0)));
+    }
+    if input::glass_breaks(&reading) {
+        let word = match input::enclosure(&reading, &house) {
+            Some(Enclosure::PartiallyEnclosed) => Some("partially_enclosed"),
+            Some(Enclosure::PartiallyOpen) => Some("partially_open"),
+            _ => None,
+        };
+        worked.extend(word.map(|word| ("enclosure", word.to_owned())));
     }
     for (id, layers) in LAYERED {
         let layers = input::layers(&reading, layers).unwrap_or_default();

@@ -3,9 +3,9 @@
 use loads::house::{House, WindDirection};
 use loads::site::{LoadStandard, SiteWind};
 use loads::snow_on_roof::{SnowInput, SnowOnRoof};
-use loads::wind::asd_factor;
 use loads::wind::directional::{Directional, Face, directional};
 use loads::wind::envelope::envelope;
+use loads::wind::{asd_factor, velocity_pressure_at};
 use members::working::{Basis, Part, figure};
 use standards::asce7_16::chapter_26::{
     DIRECTIONALITY, DIRECTIONALITY_FACTOR, GROUND_ELEVATION, INTERNAL_PRESSURE, VELOCITY_PRESSURE,
@@ -18,27 +18,29 @@ use standards::ibc_2018::section_1609_3::{NOMINAL_SPEED, nominal_speed};
 
 use super::about::About;
 use super::input;
-use super::reply::WindReply;
+use super::reply::{PressureReply, UpliftReply};
+use super::wind::direction_words;
 use crate::reading::Reading;
 use crate::words;
 
-/// The working of the wind.
-pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House, reply: &WindReply) {
+/// The working of the wind at the place.
+pub(super) fn velocity(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
     about.part(velocity_pressure(reading, wind));
-    if let Some(Ok(factor)) = input::hill_factor(reading, wind.mean_roof_height) {
+    let ground = input::ground_finding(reading, wind.mean_roof_height).and_then(Result::ok);
+    if let Some(factor) = ground.and_then(|found| found.multipliers) {
         about.part(hill(&factor, wind));
     }
-    about.part(cladding(wind, reply));
+}
+
+/// The working of the push on the house, or on the wing of that name.
+pub(super) fn pushes(about: &mut About<'_>, name: &str, wind: &SiteWind, house: &House) {
     for direction in WindDirection::ALL {
         if let Ok(found) = envelope(wind, house, direction) {
-            about.part(by_envelope(&found, reply));
+            about.part(by_envelope(name, &found));
         }
         if let Ok(found) = directional(wind, house, direction) {
-            about.part(by_direction(&found));
+            about.part(by_direction(name, &found));
         }
-    }
-    if let Some(part) = lift(reply) {
-        about.part(part);
     }
 }
 
@@ -106,42 +108,72 @@ fn hill(factor: &standards::asce7_16::chapter_26_8::TopographicFactor, wind: &Si
     part
 }
 
-/// Each part by its zone: coefficient back from the pressure, so that the step shows what was put in.
-fn cladding(wind: &SiteWind, reply: &WindReply) -> Part {
-    let mut part = Part::new("Wind on parts");
-    let gc_pi = wind.enclosure.internal_pressure_coefficient();
-    let q_h = reply.q_h_psf.unwrap_or_default();
-    for one in &reply.pressures {
-        let meaning = format!("{} zone {}, {}, {} sq ft, away", one.part, one.zone, one.place, figure(one.area_sqft));
-        let coefficient = one.outward_strength_psf / q_h - gc_pi;
-        let expression = if one.outward_strength_psf <= chapter_30::MINIMUM_PRESSURE.psf() {
-            "0.6 × 16, the least".to_owned()
-        } else {
-            format!("0.6 × {} × (−{} − {})", figure(q_h), figure(coefficient), figure(gc_pi))
-        };
-        let source = if one.part == "roof" || one.part == "rafter" || one.part == "overhang" {
-            chapter_30::roofs::ROOF_COEFFICIENTS
-        } else {
-            chapter_30::WALL_COEFFICIENTS
-        };
-        part.step("p", meaning, expression, (-one.outward_psf, "psf"), Basis::Published(source));
-    }
-    part
+/// The heading of the working of a part: `Wing: Roof covering`.
+#[must_use]
+pub fn part_heading(name: &str, part: &str) -> String {
+    let of = match part {
+        "opening" => "Windows and doors",
+        "stud" => "Studs",
+        "wall" => "Wall covering",
+        "roof" => "Roof covering",
+        "rafter" => "Rafters",
+        _ => "Overhangs",
+    };
+    format!("{name}{of}")
 }
 
-fn by_envelope(found: &loads::wind::envelope::Envelope, reply: &WindReply) -> Part {
-    let direction = match found.direction {
-        WindDirection::AcrossRidge => "across the ridge",
-        WindDirection::AlongRidge => "along the ridge",
-    };
-    let mut part = Part::new(format!("Push {direction}, envelope procedure"));
+/// Each part by its zone: coefficient back from the pressure, so that the step shows what was put in.
+pub(super) fn cladding(about: &mut About<'_>, name: &str, wind: &SiteWind, pressures: &[PressureReply]) {
+    let Ok(q_h) = velocity_pressure_at(wind, wind.mean_roof_height, 0.0) else { return };
+    let gc_pi = wind.enclosure.internal_pressure_coefficient();
+    for of in pressures.chunk_by(|one, next| one.part == next.part) {
+        let Some(first) = of.first() else { continue };
+        let mut part = Part::new(part_heading(name, &first.part));
+        let source = if matches!(first.part.as_str(), "opening" | "stud" | "wall") {
+            chapter_30::WALL_COEFFICIENTS
+        } else {
+            chapter_30::roofs::ROOF_COEFFICIENTS
+        };
+        let area = figure(first.area_sqft);
+        part.step("A", "effective wind area", area, (first.area_sqft, "sq ft"), Basis::Arithmetic);
+        for one in of {
+            let place = format!("zone {}, {}", one.zone, one.place);
+            if let (Some(inward), Some(strength)) = (one.inward_psf, one.inward_strength_psf) {
+                let meaning = format!("{place}, toward the house");
+                let step = pressure(q_h.pressure.psf(), strength, gc_pi);
+                part.step("p", meaning, step, (inward, "psf"), Basis::Published(source));
+            }
+            let step = pressure(q_h.pressure.psf(), -one.outward_strength_psf, -gc_pi);
+            part.step("p", format!("{place}, away"), step, (-one.outward_psf, "psf"), Basis::Published(source));
+        }
+        about.part(part);
+    }
+}
+
+/// `0.6 q_h (GC_p - GC_pi)` with its numbers, from the pressure at strength level and what the inside adds to it.
+fn pressure(q_h: f64, strength: f64, inside: f64) -> String {
+    if strength.abs() <= chapter_30::MINIMUM_PRESSURE.psf() {
+        return format!("0.6 × {}, the least", figure(strength));
+    }
+    let (coefficient, sign) = (strength / q_h - inside, if inside < 0.0 { '−' } else { '+' });
+    format!("0.6 × {} × ({} {sign} {})", figure(q_h), figure(coefficient), figure(inside.abs()))
+}
+
+/// The heading of the working of a push: `Push across the ridge, envelope procedure`.
+#[must_use]
+pub fn push_heading(name: &str, direction: &str, procedure: &str) -> String {
+    format!("{name}Push {direction}, {procedure} procedure")
+}
+
+fn by_envelope(name: &str, found: &loads::wind::envelope::Envelope) -> Part {
+    let mut part = Part::new(push_heading(name, direction_words(found.direction), "envelope"));
     let basis = Basis::Published(chapter_28::COEFFICIENTS);
     let q = found.q_h.pressure.psf();
     part.step("q_h", "velocity pressure", figure(q), (q, "psf"), Basis::Published(VELOCITY_PRESSURE));
     part.step(
         "a",
         "width of the end zone; its strip is twice as wide",
-        reply.end_width.clone(),
+        words::length(found.end_width),
         (found.end_width.feet(), "ft"),
         Basis::Published(chapter_28::END_WIDTH),
     );
@@ -157,12 +189,8 @@ fn by_envelope(found: &loads::wind::envelope::Envelope, reply: &WindReply) -> Pa
     part
 }
 
-fn by_direction(found: &Directional) -> Part {
-    let direction = match found.direction {
-        WindDirection::AcrossRidge => "across the ridge",
-        WindDirection::AlongRidge => "along the ridge",
-    };
-    let mut part = Part::new(format!("Push {direction}, directional procedure"));
+fn by_direction(name: &str, found: &Directional) -> Part {
+    let mut part = Part::new(push_heading(name, direction_words(found.direction), "directional"));
     let basis = Basis::Published(chapter_27::COEFFICIENTS);
     part.step("h/L", "height over length along the wind", "", (found.height_to_length, ""), Basis::Arithmetic);
     part.step("L/B", "length along the wind over breadth", "", (found.length_to_breadth, ""), Basis::Arithmetic);
@@ -211,9 +239,13 @@ fn totals(part: &mut Part, push: &loads::wind::Push, least: standards::Source) {
     );
 }
 
-fn lift(reply: &WindReply) -> Option<Part> {
-    let found = reply.uplift.as_ref()?;
-    let mut part = Part::new("What lifts the roof");
+/// The heading of the working of the lift.
+pub const LIFT_HEADING: &str = "What lifts the roof";
+
+/// The working of the lift.
+pub(super) fn lift(about: &mut About<'_>, name: &str, found: Option<&UpliftReply>) {
+    let Some(found) = found else { return };
+    let mut part = Part::new(format!("{name}{LIFT_HEADING}"));
     for (of, windward, leeward) in &found.cases {
         let meaning = format!("{of}: windward wall, strength level; the other wall {}", figure(*leeward));
         part.step(
@@ -229,12 +261,15 @@ fn lift(reply: &WindReply) -> Option<Part> {
     let basis = Basis::Published(chapter_2::Combination::SOURCE);
     part.step("w_net", "net lift, end strip", net(found.net_end_plf), (found.net_end_plf, "plf"), basis);
     part.step("w_net", "net lift, between", net(found.net_interior_plf), (found.net_interior_plf, "plf"), basis);
-    Some(part)
+    about.part(part);
 }
+
+/// The heading of the working of snow.
+pub const SNOW_HEADING: &str = "Snow on the roof";
 
 /// The working of snow.
 pub(super) fn snow(about: &mut About<'_>, input: &SnowInput, found: &SnowOnRoof) {
-    let mut part = Part::new("Snow on the roof");
+    let mut part = Part::new(SNOW_HEADING);
     let ground = input.ground.psf();
     part.step("p_g", "ground snow", figure(ground), (ground, "psf"), Basis::Input("ground_snow"));
     let source = match input.standard {

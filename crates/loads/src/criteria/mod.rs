@@ -72,8 +72,8 @@ pub struct SiteCriteria {
     pub open_water_at_coast: bool,
     /// Distance to salt water of any kind: ocean, bay, salt marsh.
     pub to_salt_water: Option<Length>,
-    /// Seismic design category.
-    pub seismic: SeismicDesignCategory,
+    /// Seismic design category, where it is known.
+    pub seismic: Option<SeismicDesignCategory>,
 }
 
 /// What the criteria come to, for the wind on a house.

@@ -70,7 +70,7 @@ pub struct Directional {
 /// A wind off the maps, a roof whose figures are not here, or one over 60 degrees.
 pub fn directional(wind: &SiteWind, house: &House, direction: WindDirection) -> Result<Directional, OutsideTable> {
     roof_is_covered(house)?;
-    let height = house.mean_roof_height();
+    let height = wind.mean_roof_height;
     let q_h = velocity_pressure_at(wind, height, 0.0)?;
     let (height_to_length, length_to_breadth) =
         (height / house.along(direction), house.along(direction) / house.across(direction));
@@ -90,7 +90,7 @@ pub fn directional(wind: &SiteWind, house: &House, direction: WindDirection) -> 
     let lee = leeward_wall(length_to_breadth);
     faces.push(face(Face::LeewardWall, lee, q_h.pressure));
     faces.push(face(Face::SideWalls, SIDE_WALL, q_h.pressure));
-    for (surface, c_p) in roof_coefficients(house, direction, height_to_length)? {
+    for (surface, c_p) in roof_coefficients(house, height, direction)? {
         faces.push(face(surface, c_p, q_h.pressure));
     }
     let push = push(wind, house, direction, q_h, &faces)?;
@@ -99,10 +99,11 @@ pub fn directional(wind: &SiteWind, house: &House, direction: WindDirection) -> 
 
 fn roof_coefficients(
     house: &House,
+    height: Length,
     direction: WindDirection,
-    height_to_length: Ratio,
 ) -> Result<Vec<(Face, Ratio)>, OutsideTable> {
     const SQUARE: f64 = 10.0;
+    let height_to_length = height / house.along(direction);
     let hipped = house.roof == crate::house::RoofKind::Hip;
     let slopes_face_it = direction == WindDirection::AcrossRidge || hipped;
     if slopes_face_it && house.angle().degrees() >= SQUARE {
@@ -113,7 +114,6 @@ fn roof_coefficients(
             (Face::LeewardRoof, leeward_roof(house.angle(), height_to_length)?),
         ]);
     }
-    let height = house.mean_roof_height();
     let along = house.along(direction);
     let first = (height * 0.5).min(along) * house.across(direction);
     let strips =

@@ -34,10 +34,10 @@ pub struct Envelope {
 /// A wind off the maps, a building that is not low, or a roof whose figure is not here.
 pub fn velocity_pressure(wind: &SiteWind, house: &House) -> Result<VelocityPressure, OutsideTable> {
     roof_is_covered(house)?;
-    low_rise(house.mean_roof_height(), house.least_dimension())?;
-    let under_30 = house.mean_roof_height() < Length::from_feet(30.0);
+    low_rise(wind.mean_roof_height, house.least_dimension())?;
+    let under_30 = wind.mean_roof_height < Length::from_feet(30.0);
     let least = if wind.exposure == Exposure::B && under_30 { LEAST_K_H_IN_B } else { 0.0 };
-    velocity_pressure_at(wind, house.mean_roof_height(), least)
+    velocity_pressure_at(wind, wind.mean_roof_height, least)
 }
 
 /// Push for a direction. The inside pushes on both walls alike, so that it is not in it.
@@ -46,7 +46,7 @@ pub fn velocity_pressure(wind: &SiteWind, house: &House) -> Result<VelocityPress
 /// As [`velocity_pressure`].
 pub fn envelope(wind: &SiteWind, house: &House, direction: WindDirection) -> Result<Envelope, OutsideTable> {
     let q_h = velocity_pressure(wind, house)?;
-    let a = end_width(house.least_dimension(), house.mean_roof_height());
+    let a = end_width(house.least_dimension(), wind.mean_roof_height);
     let (walls, roof) = match direction {
         WindDirection::AcrossRidge => {
             let of = |surface| load_case_a(surface, house.angle());

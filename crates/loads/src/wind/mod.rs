@@ -8,7 +8,7 @@ pub mod envelope;
 pub mod roof;
 pub mod uplift;
 
-use measure::{Area, AreaLoad, Force, Length, Ratio};
+use measure::{AreaLoad, Force, Length, Ratio};
 use standards::OutsideTable;
 use standards::asce7_16::chapter_2::{Combination, LoadCase};
 use standards::asce7_16::chapter_26::{DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure};
@@ -166,6 +166,5 @@ fn strip_force(wall: &impl Fn(Length) -> AreaLoad, breadth: Length, from: Length
 /// Least push of a direction: 16 psf on walls and 8 psf on roofs, on the upright projection.
 fn least_push(house: &House, direction: WindDirection) -> Force {
     use standards::asce7_16::chapter_27::{LEAST_ON_ROOFS, LEAST_ON_WALLS};
-    let walls: Area = house.across(direction) * house.eave_height + house.gable_area(direction);
-    LEAST_ON_WALLS * walls + LEAST_ON_ROOFS * house.roof_projection(direction)
+    LEAST_ON_WALLS * house.wall_area(direction) + LEAST_ON_ROOFS * house.roof_projection(direction)
 }

@@ -1,6 +1,6 @@
 //! Wind on parts of the roof, as cladding: ASCE 7-16 Chapter 30, with the harsher of it and the edition before.
 
-use measure::{Area, AreaLoad, Ratio};
+use measure::{Area, AreaLoad, Length, Ratio};
 use standards::asce7_16::chapter_28::end_width;
 use standards::asce7_16::chapter_30::roofs::{Roof, RoofShape, RoofZone, cautious_roof_pressure_coefficient};
 use standards::asce7_16::chapter_30::{Toward, at_least_minimum, design_pressure, low_rise};
@@ -41,17 +41,17 @@ pub struct RoofPressure {
 ///
 /// # Errors
 /// A one-slope or a gambrel roof.
-pub fn roof_of(house: &House) -> Result<Roof, OutsideTable> {
+pub fn roof_of(house: &House, mean_roof_height: Length) -> Result<Roof, OutsideTable> {
     roof_is_covered(house)?;
     let shape = if house.roof == RoofKind::Hip { RoofShape::Hip } else { RoofShape::Gable };
-    let height_to_breadth = house.mean_roof_height() / house.least_dimension();
+    let height_to_breadth = mean_roof_height / house.least_dimension();
     Ok(Roof { shape, angle: house.angle(), height_to_breadth })
 }
 
 /// Width `a` of the zones along edges.
 #[must_use]
-pub fn zone_width(house: &House) -> measure::Length {
-    end_width(house.least_dimension(), house.mean_roof_height())
+pub fn zone_width(house: &House, mean_roof_height: Length) -> Length {
+    end_width(house.least_dimension(), mean_roof_height)
 }
 
 /// Pressure on every part of the roof for an effective wind area.
@@ -64,9 +64,9 @@ pub fn roof_pressures(
     area: Area,
     overhang: bool,
 ) -> Result<(VelocityPressure, Vec<RoofPressure>), OutsideTable> {
-    let roof = roof_of(house)?;
-    low_rise(house.mean_roof_height())?;
-    let q_h = velocity_pressure_at(wind, house.mean_roof_height(), 0.0)?;
+    let roof = roof_of(house, wind.mean_roof_height)?;
+    low_rise(wind.mean_roof_height)?;
+    let q_h = velocity_pressure_at(wind, wind.mean_roof_height, 0.0)?;
     let mut pressures = Vec::new();
     for zone in roof.zones()? {
         if overhang && *zone == RoofZone::OnePrime {

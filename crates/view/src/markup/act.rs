@@ -13,6 +13,10 @@ pub enum Act<'a> {
     Confirm(usize),
     /// Writes what that key says, counted from 0.
     Ready(usize),
+    /// Writes that text into the input in hand.
+    Write(&'a str),
+    /// Opens the working at that part, counted from 0.
+    Working(usize),
     /// Judges that size.
     Judge(&'a str),
     /// Finds the smallest size again.
@@ -41,6 +45,8 @@ impl<'a> Act<'a> {
             }
             Some(("confirm", index)) => Some(Self::Confirm(index.parse().ok()?)),
             Some(("ready", index)) => Some(Self::Ready(index.parse().ok()?)),
+            Some(("write", value)) => Some(Self::Write(value)),
+            Some(("working", part)) => Some(Self::Working(part.parse().ok()?)),
             Some(("judge", size)) => Some(Self::Judge(size)),
             Some(("open", id)) => Some(Self::Open(id)),
             Some(("remove", id)) => Some(Self::Remove(id)),
@@ -60,6 +66,8 @@ impl fmt::Display for Act<'_> {
             Self::Reading(field, index) => write!(f, "reading {field} {index}"),
             Self::Confirm(index) => write!(f, "confirm {index}"),
             Self::Ready(index) => write!(f, "ready {index}"),
+            Self::Write(value) => write!(f, "write {value}"),
+            Self::Working(part) => write!(f, "working {part}"),
             Self::Judge(size) => write!(f, "judge {size}"),
             Self::FindSmallest => f.write_str("smallest"),
             Self::Open(id) => write!(f, "open {id}"),
@@ -80,8 +88,9 @@ mod tests {
         let of_fields = [Act::Bring("opening_width"), Act::Judge("2-1-3/4 x 11-7/8 LVL"), Act::FindSmallest];
         let of_saved =
             [Act::Open("0a"), Act::Remove("0a"), Act::RemoveForGood("0a"), Act::Leave("0a"), Act::Look("0a")];
+        let of_site = [Act::Write("30 psf"), Act::Working(4)];
         let of_walk = [Act::Reading("pulls", 3), Act::Confirm(0), Act::Ready(2)];
-        for act in of_fields.into_iter().chain(of_saved).chain(of_walk) {
+        for act in of_fields.into_iter().chain(of_saved).chain(of_walk).chain(of_site) {
             assert_eq!(Act::read(&act.to_string()), Some(act));
         }
         for nonsense in

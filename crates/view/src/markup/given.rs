@@ -42,3 +42,19 @@ pub fn layer_keys(names: &[&str]) -> Markup {
         }
     }
 }
+
+/// Values that are published for the input in hand: one tap writes one.
+#[must_use]
+pub fn value_keys(values: &[(String, String)]) -> Markup {
+    html! {
+        @if !values.is_empty() {
+            div.given role="group" aria-label="Published values" {
+                div.given-keys {
+                    @for (of, value) in values {
+                        button.plain type="button" data-act=(Act::Write(value)) { (of) ": " strong { (value) } }
+                    }
+                }
+            }
+        }
+    }
+}

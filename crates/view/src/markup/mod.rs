@@ -34,7 +34,7 @@ pub use cuts::cuts;
 pub use echo::echo;
 pub use families::{family, other_sizes};
 pub use figure::{figure, figure_said};
-pub use given::{given, layer_keys};
+pub use given::{given, layer_keys, value_keys};
 pub use panels::panels;
 pub use saved::{SavedRow, saved};
 pub use share::share;

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::figure;
+use super::{Act, figure};
 use crate::model::Table;
 
 /// In the order of the screen. A row that can be followed brings up the working.
@@ -14,8 +14,18 @@ pub fn tables(tables: &[Table]) -> Markup {
 fn one(table: &Table) -> Markup {
     html! {
         section.results {
-            h2 { (table.heading) }
-            table {
+            div.results-head {
+                h2 { (table.heading) }
+                @if let Some(part) = table.working {
+                    button.plain
+                        type="button"
+                        aria-haspopup="dialog"
+                        aria-label={ "Working: " (table.heading) }
+                        data-act=(Act::Working(part))
+                        { "Working" }
+                }
+            }
+            table data-act=[table.working.map(Act::Working)] {
                 thead { tr { @for column in &table.columns { th scope="col" { (column) } } } }
                 tbody {
                     @for row in &table.rows {

@@ -10,8 +10,8 @@ use crate::model::{WorkingPart, WorkingStep};
 pub fn working(parts: &[WorkingPart]) -> Markup {
     html! {
         div.working {
-            @for part in parts {
-                section.working-part {
+            @for (index, part) in parts.iter().enumerate() {
+                section.working-part id={ "working-" (index) } {
                     h3 { (part.heading) }
                     @for one in &part.steps { (step(one)) }
                 }

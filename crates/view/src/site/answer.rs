@@ -90,11 +90,15 @@ fn lift(wind: &WindReply) -> Answer {
         let action = vec!["The weight of the roof holds it down. Tie it as the code asks all the same.".to_owned()];
         return told("0 lb".to_owned(), "no net lift", between, action);
     }
-    let action = vec![format!(
+    let mut action = vec![format!(
         "Each rafter within {} of a gable end needs a tie for {} lb, and the path goes on down to the footing.",
         wind.end_width,
         grouped(found.rafter_end_lb)
     )];
+    if let Some(wing) = wind.wing.as_ref().and_then(|wing| wing.uplift.as_ref()) {
+        action.push(format!("On the wing: {} lb.", grouped(wing.rafter_end_lb.max(0.0))));
+    }
+    action.extend(wind.about.outside.iter().cloned());
     told(format!("{} lb", grouped(found.rafter_end_lb)), "lifts a rafter near the ends", between, action)
 }
 

@@ -13,6 +13,7 @@ use framing::field::site_fields;
 use framing::reply::{StepReply, WorkingReply};
 use framing::site::reply::{GravityReply, SnowReply, WindReply};
 use framing::site::{SiteOutcome, derive_site};
+use framing::words::figure;
 
 pub use given::{GIVERS, Given, give, given, write};
 
@@ -107,12 +108,23 @@ pub struct SiteScreen {
     pub questions: Vec<(FieldId, String)>,
     /// The results of what is looked at.
     pub tables: Vec<Table>,
+    /// Published values that one tap writes: the input, what it is of, and the value.
+    pub published: Vec<(String, String, String)>,
     /// What was assumed.
     pub assumptions: Vec<(Option<FieldId>, String)>,
     /// The usual cautions.
     pub cautions: Vec<String>,
     /// The working of what is looked at.
     pub working: Vec<WorkingPart>,
+}
+
+impl SiteScreen {
+    /// What is published for an input, and the value.
+    #[must_use]
+    pub fn published_for(&self, input: FieldId) -> Vec<(String, String)> {
+        let of_input = self.published.iter().filter(|(of, ..)| of == input);
+        of_input.map(|(_, of, value)| (of.clone(), value.clone())).collect()
+    }
 }
 
 /// The small picture of an option, where it has one.
@@ -140,7 +152,7 @@ pub fn screen(fields: &dyn Texts, topic: Topic, last_good: Option<&SiteScreen>) 
 /// What a check knows as a load of the site stands here by what it is of.
 fn in_its_place(field: Field) -> Field {
     let group = match field.id {
-        "wind_speed" | "speed_given_as" | "ground_snow" => Group::Place,
+        "edition" | "wind_speed" | "speed_given_as" | "ground_snow" => Group::Place,
         "exposure" => Group::Upwind,
         "topographic_factor" | "ground_elevation" => Group::Ground,
         "mean_roof_height" => Group::House,
@@ -152,7 +164,8 @@ fn in_its_place(field: Field) -> Field {
     Field { group, ..field }
 }
 
-fn shown(outcome: &SiteOutcome, topic: Topic, (wind, snow, gravity): &Answered) -> SiteScreen {
+fn shown(outcome: &SiteOutcome, topic: Topic, answered: &Answered) -> SiteScreen {
+    let (wind, snow, gravity) = answered;
     let about = match topic {
         Topic::Parts | Topic::House | Topic::Uplift => &wind.about,
         Topic::Snow => &snow.about,
@@ -165,16 +178,30 @@ fn shown(outcome: &SiteOutcome, topic: Topic, (wind, snow, gravity): &Answered) 
         picture: picture::picture(topic, &outcome.reading, (wind, snow, gravity)),
         fields: Arc::default(),
         questions: about.questions.iter().filter_map(|(id, asks)| Some((field(id)?, asks.clone()))).collect(),
-        tables: tables::tables(topic, wind, snow, gravity),
+        tables: tables::tables(topic, answered, &|heading| {
+            about.working.iter().position(|part| part.heading == heading)
+        }),
+        published: published(gravity),
         assumptions: about.assumed.iter().map(|one| (one.input.as_deref().and_then(field), one.says.clone())).collect(),
         cautions: about.cautions.clone(),
         working: about.working.iter().map(working).collect(),
     }
 }
 
+/// Live loads by use, and the roof's for one rafter.
+fn published(gravity: &GravityReply) -> Vec<(String, String, String)> {
+    let one = |input: &str, of: &str, psf: f64| (input.to_owned(), of.to_owned(), format!("{} psf", figure(psf)));
+    let by_use = gravity.live.iter().map(|live| one(&live.input, &live.of, live.psf));
+    let of_roof = [
+        ("residential code's table", gravity.roof_live_by_table_psf),
+        ("load standard's equation", gravity.roof_live_by_equation_psf),
+    ];
+    by_use.chain(of_roof.map(|(of, psf)| one("roof_live", of, psf))).collect()
+}
+
 fn working(part: &WorkingReply) -> WorkingPart {
     let step = |step: &StepReply| {
-        let value = framing::words::figure(step.value);
+        let value = figure(step.value);
         WorkingStep {
             symbol: step.symbol.clone(),
             meaning: step.meaning.clone(),
@@ -206,6 +233,7 @@ fn nothing_yet() -> SiteScreen {
         fields: Arc::default(),
         questions: Vec::new(),
         tables: Vec::new(),
+        published: Vec::new(),
         assumptions: Vec::new(),
         cautions: Vec::new(),
         working: Vec::new(),

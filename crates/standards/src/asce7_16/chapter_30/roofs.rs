@@ -3,7 +3,7 @@
 //! Small-area suctions stand on adopted code text; the limits of the areas, the positive values, the hip roofs of low
 //! houses, hips below 45 degrees and most overhangs stand on one copy.
 
-use measure::{Angle, Area, Ratio, math};
+use measure::{Angle, Area, Length, Ratio, math};
 
 use super::Toward;
 use crate::asce7_10::chapter_30 as earlier;
@@ -122,6 +122,28 @@ pub struct Roof {
     pub angle: Angle,
     /// Mean roof height over the least plan dimension; hip roofs of 7 to 20 degrees need it.
     pub height_to_breadth: Ratio,
+}
+
+/// Figure 30.3-2A: widths of the zones of a flat roof, as shares of the mean roof height. That they go by 0.2 h and 0.6 h
+/// was read in a maker's layout guide and in an article that draws them for three houses; that zone 1 ends at 1.2 h follows from the
+/// same article's houses; which leg of the corner is which is from memory.
+pub const FLAT_WIDTHS: Source = Source::new(DOCUMENT, "Fig. 30.3-2A, zone widths", Status::PartlyLookedUp);
+
+/// Widths of the zones of a flat roof.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FlatZones {
+    /// Width of zone 3 along an edge, from the corner as long as `edge`.
+    pub corner: Length,
+    /// Width of zone 2, and the length of the legs of zone 3.
+    pub edge: Length,
+    /// From the edge to where zone 1 ends and 1' begins.
+    pub inner: Length,
+}
+
+/// Widths of the zones of a flat roof: 0.2, 0.6 and 1.2 of the mean roof height.
+#[must_use]
+pub fn flat_zones(mean_roof_height: Length) -> FlatZones {
+    FlatZones { corner: mean_roof_height * 0.2, edge: mean_roof_height * 0.6, inner: mean_roof_height * 1.2 }
 }
 
 const FLAT: &[RoofZone] = &[RoofZone::OnePrime, RoofZone::One, RoofZone::Two, RoofZone::Three];

@@ -8,6 +8,7 @@ mod zones;
 use framing::reading::Reading;
 use framing::site::reply::{GravityReply, SnowReply, WindReply};
 use framing::site::{DrawnHouse, drawn};
+use measure::Length;
 
 use super::Topic;
 use crate::scene::Scene;
@@ -52,6 +53,8 @@ struct Feet {
     ridge_length: f64,
     overhang: f64,
     zone: f64,
+    /// Widths of a flat roof's zones: corner, edge, inner.
+    flat: [f64; 3],
     is_hip: bool,
 }
 
@@ -65,6 +68,7 @@ impl Feet {
             ridge_length: house.ridge_length.feet(),
             overhang: house.overhang.feet(),
             zone: house.zone_width.feet(),
+            flat: [house.flat_zones.corner, house.flat_zones.edge, house.flat_zones.inner].map(Length::feet),
             is_hip: house.roof == "hip",
         }
     }

@@ -24,11 +24,10 @@ pub(super) fn picture(house: &DrawnHouse, wind: &WindReply) -> Scene {
     let most = roof.iter().chain(&walls).map(|one| one.outward_psf).fold(0.0, f64::max);
     let pull =
         |zones: &[&PressureReply], zone: &str| zones.iter().find(|one| one.zone == zone).map(|one| one.outward_psf);
-    if !feet.is_flat() {
-        for (zone, shape) in slope_zones(&feet) {
-            if let Some(pull) = pull(&roof, zone) {
-                wash(&mut pen, &shape, pull, most);
-            }
+    let on_roof = if has_flat_zones(&roof) { flat_zones(&feet) } else { slope_zones(&feet) };
+    for (zone, shape) in on_roof {
+        if let Some(pull) = pull(&roof, zone) {
+            wash(&mut pen, &shape, pull, most);
         }
     }
     for (zone, shape) in wall_zones(&feet) {
@@ -56,6 +55,52 @@ fn wash(pen: &mut Pen, shape: &[Point], pull: f64, most: f64) {
 /// A point of the front slope: along the ridge in feet, and its share of the way up.
 fn on_slope(house: &Feet, x: f64, up: f64) -> Point {
     (x, house.width / 2.0 * up, house.eave + (house.ridge - house.eave) * up)
+}
+
+/// Whether the roof has the zones of a flat one.
+fn has_flat_zones(roof: &[&PressureReply]) -> bool {
+    roof.iter().any(|one| one.zone == "1'")
+}
+
+/// The zones of a flat roof: corners in the shape of an L, a strip along each edge, the strip behind it, the middle. A
+/// roof that is nearly flat is drawn as if it were.
+fn flat_zones(house: &Feet) -> Vec<(&'static str, Vec<Point>)> {
+    let (length, width) = (house.length, house.width);
+    let [corner, edge, inner] = house.flat.map(|wide| wide.min(width / 2.0).min(length / 2.0));
+    let rectangle = |x: (f64, f64), y: (f64, f64)| {
+        [(x.0, y.0), (x.1, y.0), (x.1, y.1), (x.0, y.1)].map(|(x, y)| (x, y, house.eave)).to_vec()
+    };
+    let mut zones = vec![
+        ("1'", rectangle((inner, length - inner), (inner, width - inner))),
+        ("1", rectangle((edge, length - edge), (edge, inner))),
+        ("1", rectangle((edge, length - edge), (width - inner, width - edge))),
+        ("1", rectangle((edge, inner), (inner, width - inner))),
+        ("1", rectangle((length - inner, length - edge), (inner, width - inner))),
+        ("2", rectangle((edge, length - edge), (0.0, edge))),
+        ("2", rectangle((edge, length - edge), (width - edge, width))),
+        ("2", rectangle((0.0, edge), (edge, width - edge))),
+        ("2", rectangle((length - edge, length), (edge, width - edge))),
+    ];
+    let ends = |far: bool, whole: f64, from: f64, to: f64| if far { (whole - to, whole - from) } else { (from, to) };
+    for (right, back) in [(false, false), (true, false), (false, true), (true, true)] {
+        let across = |from, to| ends(right, length, from, to);
+        let deep = |from, to| ends(back, width, from, to);
+        zones.push(("3", rectangle(across(0.0, edge), deep(0.0, corner))));
+        zones.push(("3", rectangle(across(0.0, corner), deep(corner, edge))));
+        zones.push(("2", rectangle(across(corner, edge), deep(corner, edge))));
+    }
+    zones.retain(|(_, shape)| is_open(shape));
+    zones
+}
+
+/// Whether a shape has any area.
+fn is_open(shape: &[Point]) -> bool {
+    const LEAST: f64 = 0.05;
+    let wide = |pick: fn(&Point) -> f64| {
+        let values = shape.iter().map(pick);
+        values.clone().fold(f64::MIN, f64::max) - values.fold(f64::MAX, f64::min)
+    };
+    wide(|point| point.0) > LEAST && wide(|point| point.1) > LEAST
 }
 
 /// The zones of the front slope: a strip along each edge, as wide on the level.
@@ -154,9 +199,19 @@ fn labels(pen: &mut Pen, house: &Feet, roof: &dyn Fn(&str) -> Option<f64>, walls
         }
     };
     inside((length / 2.0, 0.0, eave / 2.0), "4", walls("4"));
-    if house.is_flat() {
-        inside((length / 2.0, house.width / 2.0, eave), "1", roof("1"));
-        beside(pen, house, &[("3", roof("3"), 0.9), ("2", roof("2"), 0.5), ("5", walls("5"), -0.5)]);
+    if roof("1'").is_some() {
+        let [corner, edge, inner] = house.flat.map(|wide| wide.min(house.width / 2.0));
+        if inner * 2.0 < house.width {
+            inside((length / 2.0, house.width / 2.0, eave), "1'", roof("1'"));
+        }
+        let far = |deep: f64| house.width - deep;
+        let edges = [
+            ("3", roof("3"), (edge / 2.0, far(corner / 2.0), eave)),
+            ("1", roof("1"), (f64::midpoint(edge, inner), far(f64::midpoint(edge, inner)), eave)),
+            ("2", roof("2"), (edge / 2.0, house.width / 2.0, eave)),
+            ("5", walls("5"), (zone / 2.0, 0.0, eave / 2.0)),
+        ];
+        beside(pen, &edges);
         return;
     }
     inside(on_slope(house, length / 2.0, 0.5), "1", roof("1"));
@@ -173,29 +228,23 @@ fn labels(pen: &mut Pen, house: &Feet, roof: &dyn Fn(&str) -> Option<f64>, walls
         pen.line(eave_strip, (point.0, point.1 + below * 0.3), Weight::Fine, Ink::Ink);
         pen.label((point.0, point.1 + below), &name("2e", pull));
     }
-    let edge: Vec<(&str, Option<f64>, f64)> = if house.is_hip {
-        vec![("3", roof("3"), up), ("5", walls("5"), -0.5)]
+    let edge = |up: f64| on_slope(house, zone / 2.0 + house.hip_run() * up, up);
+    let mut edges = if house.is_hip {
+        vec![("3", roof("3"), edge(up))]
     } else {
-        vec![("3r", roof("3r"), 1.0 - up), ("2n", roof("2n"), 0.5), ("3e", roof("3e"), up), ("5", walls("5"), -0.5)]
+        vec![("3r", roof("3r"), edge(1.0 - up)), ("2n", roof("2n"), edge(0.5)), ("3e", roof("3e"), edge(up))]
     };
-    beside(pen, house, &edge);
+    edges.push(("5", walls("5"), (zone / 2.0, 0.0, eave / 2.0)));
+    beside(pen, &edges);
 }
 
-/// Names beside the left edge, with a line to each; a share below nothing lies on the wall.
-fn beside(pen: &mut Pen, house: &Feet, edge: &[(&str, Option<f64>, f64)]) {
+/// Names beside the left edge, with a line to a point of each.
+fn beside(pen: &mut Pen, edge: &[(&str, Option<f64>, Point)]) {
     let (reach, high, clear) = (pen.paper(36.0), pen.paper(22.0), pen.paper(4.0));
     let mut lowest = f64::MIN;
-    for (zone, pull, up) in edge {
+    for (zone, pull, point) in edge {
         let Some(pull) = pull else { continue };
-        let inside = house.zone / 2.0;
-        let point = if *up < 0.0 {
-            (inside, 0.0, house.eave * -up)
-        } else if house.is_flat() {
-            (inside, house.width * up, house.eave)
-        } else {
-            on_slope(house, inside + house.hip_run() * up, *up)
-        };
-        let (x, y) = at(point);
+        let (x, y) = at(*point);
         let left = at((0.0, 0.0, 0.0)).0;
         // Two names never lie on each other.
         let level = y.max(lowest + high);
