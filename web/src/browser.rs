@@ -49,10 +49,12 @@ pub fn to_top() {
     });
 }
 
-/// Brings a part of the page to the top of what is seen.
-pub fn bring_into_view(id: &str) {
-    if let Some(part) = document().and_then(|page| page.get_element_by_id(id)) {
-        part.scroll_into_view();
+/// Brings a part to the top of the sheet that it is on.
+pub fn bring_to_top(id: &str) {
+    let Some(part) = document().and_then(|page| page.get_element_by_id(id)) else { return };
+    if let Ok(Some(sheet)) = part.closest(".slide-up-body") {
+        let above = part.get_bounding_client_rect().top() - sheet.get_bounding_client_rect().top();
+        sheet.set_scroll_top(sheet.scroll_top() + above as i32);
     }
 }
 

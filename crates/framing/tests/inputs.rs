@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use framing::field::{HEADER_FIELDS, Kind, Unsaid, header_field, site_fields};
 use framing::reading::{Origin, Reading};
+use framing::site::derive_site;
 use framing::{HeaderCase, derive_header};
 
 fn typed(field: &str, text: &str) -> HeaderCase {
@@ -45,28 +46,58 @@ fn the_shortest_path_answers() {
     assert!(derive_header(&HeaderCase::default(), &HeaderCase::default()).answered.is_some());
 }
 
+/// Texts that no input of a kind takes.
+fn nonsense(kind: Kind) -> &'static [&'static str] {
+    match kind {
+        Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "6' 14\"", "NaN", "1e3", "1/0", "5/6"],
+        Kind::Number { unit: "ft", .. } => &["-1", "1000000000", "far", "6 in", "NaN", "40 kg"],
+        Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN", "1e3", "40 kg", "--4"],
+        Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
+        Kind::Choice(_) => &["neither", "0"],
+        Kind::Size => &["9-2x40", "two by ten"],
+        Kind::Name => &[],
+    }
+}
+
+fn assert_is_a_sentence(field: &str, text: &str, problem: Option<&str>) {
+    let problem = problem.unwrap_or_else(|| panic!("{field}: {text} was taken"));
+    assert!(problem.ends_with('.') && problem.contains(' '), "{field}: {problem}");
+}
+
 /// Empty, negative, absurd, not a number, the wrong unit: each is a sentence at its own field, and none an answer.
 #[test]
 fn nonsense_is_refused_at_its_field_with_a_sentence() {
     for spec in HEADER_FIELDS {
-        let nonsense: &[&str] = match spec.kind {
-            Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "6' 14\"", "NaN", "1e3", "1/0", "5/6"],
-            Kind::Number { unit: "ft", .. } => &["-1", "1000000000", "far", "6 in", "NaN", "40 kg"],
-            Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN", "1e3", "40 kg", "--4"],
-            Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
-            Kind::Choice(_) => &["neither", "0"],
-            Kind::Size => &["9-2x40", "two by ten"],
-            Kind::Name => &[],
-        };
-        for text in nonsense {
+        for text in nonsense(spec.kind) {
             let outcome = derive_header(&typed(spec.id, text), &HeaderCase::default());
-            let problem = outcome.reading.get(spec.id).unwrap().problem.clone();
-            let problem = problem.unwrap_or_else(|| panic!("{}: {text} was taken", spec.id));
-            assert!(problem.ends_with('.') && problem.contains(' '), "{}: {problem}", spec.id);
+            assert_is_a_sentence(spec.id, text, outcome.reading.get(spec.id).unwrap().problem.as_deref());
             assert!(outcome.answered.is_none(), "{}: {text}", spec.id);
         }
         // Nothing typed is never wrong by itself.
         assert!(read(&typed(spec.id, "   ")).get(spec.id).unwrap().problem.is_none(), "{}", spec.id);
+    }
+}
+
+/// The same of a place. A length of nothing is refused where a house must have some, or answered without panic.
+#[test]
+fn nonsense_is_refused_on_site_too() {
+    let of = |id: &str, text: &str| BTreeMap::from([(id.to_owned(), text.to_owned())]);
+    for spec in site_fields() {
+        for text in nonsense(spec.kind) {
+            let outcome = derive_site(&of(spec.id, text));
+            assert_is_a_sentence(spec.id, text, outcome.reading.get(spec.id).unwrap().problem.as_deref());
+            assert!(outcome.answered.is_none(), "{}: {text}", spec.id);
+        }
+        let outcome = derive_site(&of(spec.id, "   "));
+        assert!(outcome.answered.is_some(), "{}", spec.id);
+        let nothing = derive_site(&of(spec.id, "0"));
+        assert_eq!(nothing.answered.is_some(), nothing.refusals().is_empty(), "{}: 0", spec.id);
+    }
+    for layers in ["roof_layers", "ceiling_layers", "floor_layers", "wall_layers"] {
+        for text in ["moss", "slate -3 psf", "slate 1e9 psf", "slate 10 kPa"] {
+            let outcome = derive_site(&of(layers, text));
+            assert_is_a_sentence(layers, text, outcome.reading.get(layers).unwrap().problem.as_deref());
+        }
     }
 }
 

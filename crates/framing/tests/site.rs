@@ -184,6 +184,13 @@ fn what_is_outside_is_said_and_the_rest_is_answered() {
     assert!(shed.uplift.is_none() && shed.push.is_empty());
     assert!(shed.about.outside.iter().any(|says| says.contains("one-slope") && says.contains("engineer")));
     assert!(shed.pressures.iter().any(|one| one.part == "opening"));
+    for open in ["open_side", "parapet"] {
+        let refused = wind(&[(open, "yes")]);
+        assert!(refused.pressures.is_empty() && refused.push.is_empty() && refused.uplift.is_none(), "{open}");
+        assert!(refused.about.outside.iter().any(|says| says.contains("engineer")), "{open}");
+    }
+    assert!(wind(&[("storeys", "3")]).about.outside.iter().any(|says| says.contains("twist")));
+    assert!(wind(&[("wing_length", "12'")]).about.questions.iter().any(|(input, _)| input == "wing_width"));
     let steep = wind(&[("roof_pitch", "14/12")]);
     assert!(steep.about.outside.iter().any(|says| says.contains("45 degrees")));
 }

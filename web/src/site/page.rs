@@ -49,7 +49,8 @@ fn pad_of(book: Book) -> Pad {
 }
 
 /// What follows the inputs, in order.
-const BELOW: [fn(&SiteScreen) -> String; 3] = [
+const BELOW: [fn(&SiteScreen) -> String; 4] = [
+    |screen| markup::known(&screen.known).into_string(),
     |screen| markup::tables(&screen.tables).into_string(),
     |screen| markup::assumptions(&screen.assumptions).into_string(),
     |screen| markup::cautions(&screen.cautions).into_string(),
@@ -175,9 +176,9 @@ fn Everything(pad: Pad, act: Callback<String>) -> impl IntoView {
             <button type="button" class="key" aria-haspopup="dialog" on:click=|_| working::open()>"Working"</button>
         </div>
         <Block markup=to_do act />
-        {BELOW.into_iter().take(1).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+        {BELOW.into_iter().take(2).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
         <Inputs pad groups=GROUPS />
-        {BELOW.into_iter().skip(1).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+        {BELOW.into_iter().skip(2).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
         <JobName />
         <LookChoice />
     }

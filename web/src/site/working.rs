@@ -30,7 +30,7 @@ pub fn Working() -> impl IntoView {
         let part = hash.with(|hash| hash.strip_prefix(ADDRESS)?.strip_prefix('/')?.parse::<usize>().ok());
         if let Some(part) = part {
             // The sheet is there once the page was painted.
-            browser::after_paint(move || browser::bring_into_view(&format!("working-{part}")));
+            browser::after_paint(move || browser::bring_to_top(&format!("working-{part}")));
         }
     });
     let working =

@@ -92,6 +92,10 @@ texts_case! {
         rake_overhang,
         /// Ridge runs. For the picture and the names of the walls.
         ridge_bearing,
+        /// A side without a wall: `yes` or `no`.
+        open_side,
+        /// A parapet: `yes` or `no`.
+        parapet,
         /// Wing length. Out from the house. Empty: no wing.
         wing_length,
         /// Wing width. Across it.

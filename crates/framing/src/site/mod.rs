@@ -63,6 +63,8 @@ const OF_WIND: &[&str] = &[
     "roof_pitch",
     "eave_overhang",
     "rake_overhang",
+    "open_side",
+    "parapet",
     "opening_wide",
     "opening_high",
     "stud_height",

@@ -26,7 +26,7 @@ pub struct AboutReply {
 /// Wind on a part.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct PressureReply {
-    /// What it is: `wall`, `roof`, `overhang`, `opening`, `stud`, `rafter`.
+    /// What it is: `wall`, `roof`, `overhang`, `opening`, `header`, `stud`, `rafter`.
     pub part: String,
     /// Its zone: `5`, `2e`.
     pub zone: String,

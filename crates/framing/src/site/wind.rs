@@ -41,17 +41,67 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
         ..WindReply::default()
     };
     working::velocity(&mut about, reading, &wind);
+    if refused(&mut about, reading) {
+        reply.about = about.finish();
+        return Some(reply);
+    }
     walls(&mut reply, &mut about, reading, &wind)?;
     working::cladding(&mut about, "", &wind, &reply.pressures);
     let body = body(&mut about, reading, "", &wind, &house)?;
     reply.pressures.extend(body.pressures);
     (reply.push, reply.uplift) = (body.push, body.uplift);
+    cases(&mut about, &house);
+    let wing_ids = ["wing_length", "wing_width", "wing_eave_height"];
+    if wing_ids.iter().any(|id| reading.number(id).is_some())
+        && let Some(missing) = wing_ids.into_iter().find(|id| reading.number(id).is_none())
+    {
+        about.ask(missing, "How long, how wide and how high is the wing? Its wind is worked once all three are there.");
+    }
     if let Some(wing) = input::wing(reading) {
         reply.wing =
             Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(reading, &wind, &wing), &wing)?);
     }
     reply.about = about.finish();
     Some(reply)
+}
+
+/// Which of the load cases count for a house of so many storeys.
+fn cases(about: &mut About<'_>, house: &House) {
+    if house.storeys <= 2 {
+        about.say(
+            "Wind on a corner: three quarters of both pushes act together. Cases that twist the house do not count for light \
+             frames to two storeys (ASCE 7-16 Fig. 28.3-1 and Appendix D, looked up).",
+        );
+    } else {
+        about.outside(
+            "Given: three storeys. The cases of wind that twist a house are let off only to two storeys (ASCE 7-16 Fig. 28.3-1 \
+             and 27.3-8). An engineer works them; the push square to the walls is here."
+                .to_owned(),
+        );
+    }
+}
+
+/// Buildings that no figure here covers; each is said with its reason.
+fn refused(about: &mut About<'_>, reading: &Reading) -> bool {
+    let refused = [
+        (
+            "open_side",
+            "a building with a side without a wall",
+            "Where the wind blows in under a roof and finds no wall, other figures hold.",
+        ),
+        ("parapet", "a building with a parapet", "A parapet is pushed from both sides, and its roof is pulled in another way."),
+    ];
+    let mut any = false;
+    for (id, given, why) in refused {
+        if reading.word(id) == Some("yes") {
+            about.outside(format!(
+                "Given: {given}. Here only closed houses with eaves are worked (ASCE 7-16 Chapters 27 to 30). {why} An engineer \
+                 works the wind on it."
+            ));
+            any = true;
+        }
+    }
+    any
 }
 
 /// Roof, push and lift of the house or of its wing, with their working under that name.
@@ -61,11 +111,11 @@ fn body(about: &mut About<'_>, reading: &Reading, name: &str, wind: &SiteWind, h
     if pressures.iter().any(|one| one.zone == RoofZone::OnePrime.name()) {
         let zones = flat_zones(wind.mean_roof_height);
         about.say(format!(
-            "{name}Zones of a roof to 7 degrees: corners {} wide and {} long, edges {} wide, the next strip to {} in ({}).",
-            words::length(zones.corner),
-            words::length(zones.edge),
-            words::length(zones.edge),
-            words::length(zones.inner),
+            "{name}Zones of a roof to 7 degrees: corners {} wide and {} long, edges {} wide, the next strip to {} from the edge ({}).",
+            words::length(to_inch(zones.corner)),
+            words::length(to_inch(zones.edge)),
+            words::length(to_inch(zones.edge)),
+            words::length(to_inch(zones.inner)),
             words::source(FLAT_WIDTHS)
         ));
     }
@@ -82,13 +132,20 @@ fn body(about: &mut About<'_>, reading: &Reading, name: &str, wind: &SiteWind, h
     })
 }
 
+/// To the next whole inch: no one lays zones out closer.
+fn to_inch(length: Length) -> Length {
+    Length::from_inches(length.inches().ceil())
+}
+
 const WALL_ZONES: [(WallZone, &str); 2] =
     [(WallZone::Corner, "beside a corner"), (WallZone::Field, "away from corners")];
 
 fn walls(reply: &mut WindReply, about: &mut About<'_>, reading: &Reading, wind: &SiteWind) -> Option<()> {
     let stud = effective_wind_area(reading.length("stud_height")?, reading.length("studs_apart")?);
     let opening = reading.length("opening_wide")? * reading.length("opening_high")?;
-    for (part, area) in [("opening", opening), ("stud", stud), ("wall", SMALL)] {
+    // A header carries the upper half of the opening.
+    let header = effective_wind_area(reading.length("opening_wide")?, reading.length("opening_high")? / 2.0);
+    for (part, area) in [("opening", opening), ("header", header), ("stud", stud), ("wall", SMALL)] {
         for (zone, place) in WALL_ZONES {
             match wall_pressure(wind, zone, area) {
                 Ok(found) => {

@@ -113,6 +113,7 @@ fn hill(factor: &standards::asce7_16::chapter_26_8::TopographicFactor, wind: &Si
 pub fn part_heading(name: &str, part: &str) -> String {
     let of = match part {
         "opening" => "Windows and doors",
+        "header" => "Headers",
         "stud" => "Studs",
         "wall" => "Wall covering",
         "roof" => "Roof covering",
@@ -129,7 +130,7 @@ pub(super) fn cladding(about: &mut About<'_>, name: &str, wind: &SiteWind, press
     for of in pressures.chunk_by(|one, next| one.part == next.part) {
         let Some(first) = of.first() else { continue };
         let mut part = Part::new(part_heading(name, &first.part));
-        let source = if matches!(first.part.as_str(), "opening" | "stud" | "wall") {
+        let source = if matches!(first.part.as_str(), "opening" | "header" | "stud" | "wall") {
             chapter_30::WALL_COEFFICIENTS
         } else {
             chapter_30::roofs::ROOF_COEFFICIENTS

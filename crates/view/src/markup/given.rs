@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 
 use super::Act;
+use crate::record::when;
 use crate::site::{GIVERS, Given};
 
 /// The keys that say who gave the value in hand; nothing while nothing is typed.
@@ -13,7 +14,7 @@ pub fn given(given: &Given) -> Markup {
             div.given role="group" aria-label="Given by" {
                 p.note {
                     "Given by " (if given.by.is_empty() { "…" } else { &given.by })
-                    @if !given.when.is_empty() { ", typed " (given.when) " by this phone's clock" }
+                    @if !given.when.is_empty() { ", typed " (when(&given.when)) " by this phone's clock" }
                 }
                 div.given-keys {
                     @for (index, by) in GIVERS.iter().enumerate() {

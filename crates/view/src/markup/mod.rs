@@ -39,7 +39,7 @@ pub use panels::panels;
 pub use saved::{SavedRow, saved};
 pub use share::share;
 pub use tables::tables;
-pub use to_do::to_do;
+pub use to_do::{known, to_do};
 pub use walk_checks::walk_checks;
 pub use walk_findings::{walk_facts, walk_findings, walk_questions, walk_remedies};
 pub use walk_readings::{walk_readings, walk_ready};

@@ -14,17 +14,7 @@ pub fn tables(tables: &[Table]) -> Markup {
 fn one(table: &Table) -> Markup {
     html! {
         section.results {
-            div.results-head {
-                h2 { (table.heading) }
-                @if let Some(part) = table.working {
-                    button.plain
-                        type="button"
-                        aria-haspopup="dialog"
-                        aria-label={ "Working: " (table.heading) }
-                        data-act=(Act::Working(part))
-                        { "Working" }
-                }
-            }
+            h2 { (table.heading) }
             table data-act=[table.working.map(Act::Working)] {
                 thead { tr { @for column in &table.columns { th scope="col" { (column) } } } }
                 tbody {
@@ -37,6 +27,14 @@ fn one(table: &Table) -> Markup {
                 }
             }
             @for line in &table.notes { p.note { (figure(line)) } }
+            @if let Some(part) = table.working {
+                button.plain.to-working
+                    type="button"
+                    aria-haspopup="dialog"
+                    aria-label={ "Working: " (table.heading) }
+                    data-act=(Act::Working(part))
+                    { "Working" }
+            }
         }
     }
 }

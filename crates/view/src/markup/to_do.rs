@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::Act;
+use super::{Act, figure};
 use crate::model::FieldId;
 
 /// Questions first, each one tap from its input; then the sentences that tell what to do.
@@ -21,6 +21,19 @@ pub fn to_do(questions: &[(FieldId, String)], action: &[String]) -> Markup {
             section.to-do {
                 h2 { "What to do" }
                 ul { @for words in action { li { (words) } } }
+            }
+        }
+    }
+}
+
+/// What is to be known, in sentences.
+#[must_use]
+pub fn known(sentences: &[String]) -> Markup {
+    html! {
+        @if !sentences.is_empty() {
+            section.to-do.known {
+                h2 { "What to know" }
+                ul { @for words in sentences { li { (figure(words)) } } }
             }
         }
     }

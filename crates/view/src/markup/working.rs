@@ -25,8 +25,12 @@ fn step(step: &WorkingStep) -> Markup {
         div class={ "working-step" @if step.assumed { " assumed" } } {
             p.clause { (step.source) }
             p.meaning { (step.meaning) }
-            p.expression { (symbol(&step.symbol)) " = " (figure(&step.expression)) }
-            p.value { " = " strong { (figure(&step.value)) } }
+            @if step.expression.is_empty() {
+                p.expression { (symbol(&step.symbol)) " = " strong { (figure(&step.value)) } }
+            } @else {
+                p.expression { (symbol(&step.symbol)) " = " (figure(&step.expression)) }
+                p.value { " = " strong { (figure(&step.value)) } }
+            }
         }
     }
 }

@@ -62,7 +62,6 @@ fn parts(wind: &WindReply) -> Answer {
     if let Some(roof) = hardest(wind, "roof") {
         action.push(format!("The roof is pulled hardest {}: {} psf.", roof.place, whole(roof.outward_psf)));
     }
-    action.extend(wind.about.says.iter().cloned());
     action.extend(wind.about.outside.iter().cloned());
     told(figure, "on a window beside a corner", "allowable stress".to_owned(), action)
 }
@@ -106,7 +105,7 @@ fn of_snow(snow: &SnowReply) -> Answer {
     let Some(heaviest) = snow.heaviest_psf else { return outside("not for this tool to decide", &snow.about.outside) };
     let figure = format!("{heaviest:.1} psf");
     let share = format!("balanced {:.1}, from {:.0} on the ground", snow.balanced_psf, snow.ground_psf);
-    let action = snow.about.says.iter().chain(&snow.about.outside).cloned().collect();
+    let action = snow.about.outside.clone();
     told(figure, "heaviest on a rafter", share, action)
 }
 

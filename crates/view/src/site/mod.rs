@@ -106,6 +106,8 @@ pub struct SiteScreen {
     pub fields: Arc<Vec<Field>>,
     /// Questions still to be answered, each with the field that answers it.
     pub questions: Vec<(FieldId, String)>,
+    /// What is to be known beside it.
+    pub known: Vec<String>,
     /// The results of what is looked at.
     pub tables: Vec<Table>,
     /// Published values that one tap writes: the input, what it is of, and the value.
@@ -178,6 +180,7 @@ fn shown(outcome: &SiteOutcome, topic: Topic, answered: &Answered) -> SiteScreen
         picture: picture::picture(topic, &outcome.reading, (wind, snow, gravity)),
         fields: Arc::default(),
         questions: about.questions.iter().filter_map(|(id, asks)| Some((field(id)?, asks.clone()))).collect(),
+        known: about.says.clone(),
         tables: tables::tables(topic, answered, &|heading| {
             about.working.iter().position(|part| part.heading == heading)
         }),
@@ -186,6 +189,17 @@ fn shown(outcome: &SiteOutcome, topic: Topic, answered: &Answered) -> SiteScreen
         cautions: about.cautions.clone(),
         working: about.working.iter().map(working).collect(),
     }
+}
+
+/// With a true minus before figures.
+fn minus(text: &str) -> String {
+    let mut written = String::with_capacity(text.len());
+    let mut before = ' ';
+    for letter in text.chars() {
+        written.push(if letter == '-' && !before.is_alphanumeric() && before != '"' { '\u{2212}' } else { letter });
+        before = letter;
+    }
+    written
 }
 
 /// Live loads by use, and the roof's for one rafter.
@@ -201,11 +215,13 @@ fn published(gravity: &GravityReply) -> Vec<(String, String, String)> {
 
 fn working(part: &WorkingReply) -> WorkingPart {
     let step = |step: &StepReply| {
-        let value = figure(step.value);
+        let value = minus(&figure(step.value));
+        let expression = minus(&step.expression);
         WorkingStep {
             symbol: step.symbol.clone(),
             meaning: step.meaning.clone(),
-            expression: step.expression.clone(),
+            // What is one number is not written twice.
+            expression: if expression == value { String::new() } else { expression },
             value: if step.unit.is_empty() { value } else { format!("{value} {}", step.unit) },
             assumed: step.source == "assumed",
             source: step.source.clone(),
@@ -232,6 +248,7 @@ fn nothing_yet() -> SiteScreen {
         picture: Scene { left: 0.0, top: 0.0, width: 100.0, height: 60.0, marks: Vec::new(), alt: String::new() },
         fields: Arc::default(),
         questions: Vec::new(),
+        known: Vec::new(),
         tables: Vec::new(),
         published: Vec::new(),
         assumptions: Vec::new(),

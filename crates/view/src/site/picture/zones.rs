@@ -17,7 +17,7 @@ const HARD: f64 = 0.6;
 pub(super) fn picture(house: &DrawnHouse, wind: &WindReply) -> Scene {
     let feet = Feet::of(house);
     let mut pen = pen(&feet);
-    pen.margin(66.0, 30.0, 14.0);
+    pen.margin(92.0, 30.0, 14.0);
     outlines(&mut pen, &feet);
     let roof: Vec<&PressureReply> = wind.pressures.iter().filter(|one| one.part == "roof").collect();
     let walls: Vec<&PressureReply> = wind.pressures.iter().filter(|one| one.part == "wall").collect();
@@ -240,7 +240,7 @@ fn labels(pen: &mut Pen, house: &Feet, roof: &dyn Fn(&str) -> Option<f64>, walls
 
 /// Names beside the left edge, with a line to a point of each.
 fn beside(pen: &mut Pen, edge: &[(&str, Option<f64>, Point)]) {
-    let (reach, high, clear) = (pen.paper(36.0), pen.paper(22.0), pen.paper(4.0));
+    let (reach, high, clear) = (pen.paper(48.0), pen.paper(22.0), pen.paper(4.0));
     let mut lowest = f64::MIN;
     for (zone, pull, point) in edge {
         let Some(pull) = pull else { continue };
