@@ -28,7 +28,7 @@ async function firstQuestions(page) {
     () => choose("open water"),
     () => undefined, // the ground is level
     () => type("25"),
-    () => choose("yes"),
+    () => choose("Atlantic"),
     () => type("0.3"),
     () => choose(/^1$/),
     () => type("40'"),
@@ -77,7 +77,49 @@ journey("every number opens its working, and a value says who gave it", {}, asyn
   await page.locator("dialog[open]").getByText("Eq. 26.10-1").first().waitFor();
   await page.goBack();
   await page.locator("dialog[open]").waitFor({ state: "detached" });
+  await page.getByRole("button", { name: /^Working: Studs/ }).tap();
+  const studs = page.locator("dialog[open] .working-part", { hasText: "Studs" });
+  await until("the working shows the studs on top", async () => {
+    const sheet = await page.locator("dialog[open] .slide-up-body").boundingBox();
+    const part = await studs.boundingBox();
+    return sheet && part && Math.abs(part.y - sheet.y) < 4;
+  });
+  await page.goBack();
+  await page.locator("dialog[open]").waitFor({ state: "detached" });
   await key(page, "Undo").tap();
+});
+
+journey("a broken window, a wing and a live load by use", {}, async ({ phone }) => {
+  const page = await openSite(phone);
+  await key(page, "Show all").tap();
+  await fillIn(page, "Wind speed", "150");
+  const whole = await answer(page);
+  await fillIn(page, "Hurricane coast", "Atlantic");
+  await fillIn(page, "Glass protected", "no");
+  await until("the wind pushes from inside", async () => (await answer(page)) !== whole);
+  await page.getByText("counted as broken").waitFor();
+  await page.getByRole("button", { name: /How much glass/ }).tap();
+  await page.locator("#in-hand").fill("60");
+  await page.getByText("in an eave wall").waitFor();
+  for (const [label, size] of [["Wing length", "16'"], ["Wing width", "20'"], ["Its eave height", "9'"]]) await fillIn(page, label, size);
+  await key(page, "Push").tap();
+  await page.getByRole("heading", { name: "Wing: across the ridge, envelope procedure" }).waitFor();
+  await key(page, "Weight").tap();
+  await page.locator(".chip", { hasText: "Floor live load" }).first().tap();
+  await page.locator(".given .plain", { hasText: "sleeping rooms" }).tap();
+  await until("it is written", async () => (await page.locator("#in-hand").inputValue()) === "30 psf");
+  await assertFitsWidth(page);
+  await page.getByRole("status").getByText("kept on this phone").waitFor();
+});
+
+journey("what is outside is said, and the snow is answered all the same", {}, async ({ phone }) => {
+  const page = await openSite(phone);
+  await key(page, "Show all").tap();
+  await fillIn(page, "A parapet", "yes");
+  await until("the wind is not worked", async () => (await answer(page)).startsWith("Not worked"));
+  await page.getByText("An engineer works the wind on it").first().waitFor();
+  await key(page, "Snow").tap();
+  await until("the snow is", async () => / psf/.test(await answer(page)));
 });
 
 journey("what cannot be is said beside its input, and the last answer stays, greyed", {}, async ({ phone }) => {

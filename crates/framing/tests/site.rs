@@ -157,6 +157,9 @@ fn a_wing_has_its_own_push_and_lift() {
     ];
     let joined = wind(&[&HOUSE[..], &WING[..]].concat()).wing.unwrap();
     assert_eq!((joined.mean_roof_height.as_str(), joined.push.len()), ("13' 6\"", 4));
+    // A low, narrow wing of a high house is a part of a building that is still low for its breadth.
+    let of_high = wind(&[&WING[..], &[("eave_height", "19'")]].concat()).wing.unwrap();
+    assert!(of_high.push.len() == 4 && of_high.uplift.is_some());
     let apart = wind(&[&HOUSE[..], &WING[..], &[("wing_gap", "10'")]].concat()).wing.unwrap();
     assert_eq!(apart.mean_roof_height, "9' 8\"");
     // The same wing as a house by itself.

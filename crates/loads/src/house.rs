@@ -50,6 +50,8 @@ pub struct House {
     pub eave_overhang: Length,
     /// Overhang at the gable ends, measured level.
     pub rake_overhang: Length,
+    /// The lesser plan dimension of a larger building that it is a wing of; none where it stands alone.
+    pub wing_of: Option<Length>,
 }
 
 /// Which way the wind blows.
@@ -103,10 +105,11 @@ impl House {
         if self.angle() <= LOW_SLOPE { self.eave_height } else { self.eave_height + self.rise() / 2.0 }
     }
 
-    /// The smaller of length and width.
+    /// The least plan dimension of the building: the smaller of length and width; of a wing that of the building that it is
+    /// a part of, where that is more.
     #[must_use]
     pub fn least_dimension(&self) -> Length {
-        self.length.min(self.width)
+        self.length.min(self.width).max(self.wing_of.unwrap_or_default())
     }
 
     /// Plan dimension along the wind.
@@ -185,6 +188,7 @@ mod tests {
             pitch: Slope::from_rise_in_twelve(6.0),
             eave_overhang: Length::ZERO,
             rake_overhang: Length::ZERO,
+            wing_of: None,
         }
     }
 

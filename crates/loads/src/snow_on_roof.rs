@@ -171,6 +171,7 @@ mod tests {
             pitch: Slope::from_rise_in_twelve(rise),
             eave_overhang: Length::ZERO,
             rake_overhang: Length::ZERO,
+            wing_of: None,
         }
     }
 

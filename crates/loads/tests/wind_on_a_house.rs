@@ -22,6 +22,7 @@ const HOUSE: House = House {
     pitch: Slope::from_rise_in_twelve(6.0),
     eave_overhang: Length::ZERO,
     rake_overhang: Length::ZERO,
+    wing_of: None,
 };
 
 const WIND: SiteWind = SiteWind { mean_roof_height: Length::from_feet(13.5), ..SiteLoads::assumed().wind };

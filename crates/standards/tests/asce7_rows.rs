@@ -241,3 +241,14 @@ fn every_row_is_what_the_clauses_give() {
     let rows: usize = compared.values().sum();
     assert!(rows >= 290 && compared.len() >= 20, "{rows} rows of {compared:?}");
 }
+
+/// What is said of checks that take the edition before: to 60 ft its velocity pressures are at most half a per cent less.
+#[test]
+fn the_edition_before_stands_in_within_half_a_per_cent() {
+    for letter in ["B", "C", "D"] {
+        for feet in 15..=60 {
+            let ratio = k_z("7-22", letter, f64::from(feet)) / k_z("7-16", letter, f64::from(feet));
+            assert!((0.97..=1.005).contains(&ratio), "{letter} {feet}: {ratio}");
+        }
+    }
+}

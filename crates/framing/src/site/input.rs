@@ -139,6 +139,7 @@ pub fn house(reading: &Reading) -> Option<House> {
         pitch: Slope::from_rise_in_twelve(reading.number("roof_pitch")?),
         eave_overhang: reading.length("eave_overhang")?,
         rake_overhang: reading.length("rake_overhang")?,
+        wing_of: None,
     })
 }
 
@@ -155,16 +156,17 @@ pub fn wing(reading: &Reading) -> Option<House> {
         storeys: reading.word("wing_storeys")?.parse().ok()?,
         roof: reading.word("wing_roof_kind").map_or(house.roof, roof_kind),
         pitch: pitch.unwrap_or(house.pitch),
+        wing_of: (reading.length("wing_gap")? <= Length::ZERO).then(|| house.least_dimension()),
         ..house
     })
 }
 
 /// The wind on the wing. Built against the house it is a part of that building, with the mean roof height of the higher.
 #[must_use]
-pub fn wind_on_wing(reading: &Reading, wind: &SiteWind, wing: &House) -> SiteWind {
+pub fn wind_on_wing(wind: &SiteWind, wing: &House) -> SiteWind {
     let own = wing.mean_roof_height();
-    let joined = reading.length("wing_gap").unwrap_or_default() <= Length::ZERO;
-    SiteWind { mean_roof_height: if joined { own.max(wind.mean_roof_height) } else { own }, ..*wind }
+    let mean_roof_height = if wing.wing_of.is_some() { own.max(wind.mean_roof_height) } else { own };
+    SiteWind { mean_roof_height, ..*wind }
 }
 
 /// The mean roof height: as typed, or the house's.

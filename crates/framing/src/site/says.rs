@@ -39,6 +39,10 @@ pub(super) fn wind(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, ho
     }
     if wind.standard == LoadStandard::Asce7Of22 {
         about.say("Roof covering: the zones of ASCE 7-16 stand in for those of 7-22, which are as high or lower.");
+        about.say(
+            "Headers of this job are worked by ASCE 7-16: their wind is at most half a per cent less than that of 7-22, and the \
+             ground snow counts in full where 7-22 takes 0.7 of it.",
+        );
     }
     about.caution("Against uplift the roof's weight counts. Type what is surely there, and no more.");
     about.caution("The engineer's drawing wins, and so does the local code. The building official decides.");

@@ -59,7 +59,7 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
     }
     if let Some(wing) = input::wing(reading) {
         reply.wing =
-            Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(reading, &wind, &wing), &wing)?);
+            Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(&wind, &wing), &wing)?);
     }
     reply.about = about.finish();
     Some(reply)
