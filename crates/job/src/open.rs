@@ -41,7 +41,7 @@ impl OpenError {
     }
 }
 
-/// Reads the format first: a newer one is refused whole, whatever else it holds.
+/// The format alone: a newer one is refused whole, whatever else it holds.
 #[derive(Deserialize)]
 struct FormatOnly {
     format: u32,
@@ -51,16 +51,29 @@ fn corrupt(reason: &str, bytes: &[u8]) -> OpenError {
     OpenError::Corrupt { reason: reason.to_owned(), bytes: bytes.to_vec() }
 }
 
-/// Opens what was stored, the format first.
-pub(crate) fn open<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, OpenError> {
+/// What says which format it is written in.
+pub(crate) trait Versioned {
+    /// The format.
+    fn format(&self) -> u32;
+}
+
+/// Opens what was stored. A long log is read at once, so what reads whole is read once; the format is looked at by itself
+/// only where it does not.
+pub(crate) fn open<T: DeserializeOwned + Versioned>(bytes: &[u8]) -> Result<T, OpenError> {
     let text = core::str::from_utf8(bytes).map_err(|_| corrupt("it is not text", bytes))?;
-    let head: FormatOnly =
-        serde_json::from_str(text).map_err(|_| corrupt("it does not say which format it is in", bytes))?;
-    match head.format {
+    let whole = serde_json::from_str::<T>(text);
+    let format = match &whole {
+        Ok(whole) => whole.format(),
+        Err(_) => {
+            serde_json::from_str::<FormatOnly>(text)
+                .map_err(|_| corrupt("it does not say which format it is in", bytes))?
+                .format
+        }
+    };
+    match format {
         0 => Err(corrupt("there is no format 0", bytes)),
         format if format > FORMAT => Err(OpenError::Newer { found: format, bytes: bytes.to_vec() }),
-        _ => serde_json::from_str(text)
-            .map_err(|error| corrupt(&format!("a piece is missing or unknown ({error})"), bytes)),
+        _ => whole.map_err(|error| corrupt(&format!("a piece is missing or unknown ({error})"), bytes)),
     }
 }
 

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::FORMAT;
 use crate::document::{Fields, SavedHeader};
+use crate::open::Versioned;
 
 /// One stored part of a job.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -17,6 +18,12 @@ pub struct Part {
     pub revision: u32,
     /// What it holds.
     pub body: PartBody,
+}
+
+impl Versioned for Part {
+    fn format(&self) -> u32 {
+        self.format
+    }
 }
 
 /// What a part holds.

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::FORMAT;
 use crate::document::Fields;
+use crate::open::Versioned;
 
 /// The state of the screen as it was typed, written a moment after each key so that nothing is lost.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -21,6 +22,12 @@ pub struct Typing {
     pub opened: String,
     /// Local time in ISO form, as the caller gave it.
     pub at: String,
+}
+
+impl Versioned for Typing {
+    fn format(&self) -> u32 {
+        self.format
+    }
 }
 
 impl Typing {

@@ -3,6 +3,7 @@
 mod logs;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use job::walk::{Because, Mark, Point, Record, RecordBody, Step, Walk};
 use logs::{begun, drawn, follow_up, follows, log, look, mark, photo, record, struck};
@@ -18,7 +19,7 @@ fn read(log: &[Record]) -> Walk {
 
 /// A walk, a mark, a look, and what the test adds, numbered on.
 fn walk_with(more: impl IntoIterator<Item = (&'static str, RecordBody)>) -> Vec<Record> {
-    let first = [("w", begun()), ("a", mark("m1", "W1")), ("b", RecordBody::Look(look("m1", "first")))];
+    let first = [("w", begun()), ("a", mark("m1", "W1")), ("b", RecordBody::Look(Arc::new(look("m1", "first"))))];
     (1..).zip(first.into_iter().chain(more)).map(|(number, (id, body))| record(id, number, body)).collect()
 }
 
@@ -156,7 +157,7 @@ fn a_struck_heading_and_a_struck_signature_do_not_count() {
 fn follow_ups_photos_and_drawings_land_where_they_belong() {
     let walk = read(&walk_with([
         ("c", mark("m2", "garage left")),
-        ("d", RecordBody::Look(look("m2", "other"))),
+        ("d", RecordBody::Look(Arc::new(look("m2", "other")))),
         ("e", follows("b", Because::Corrected, look("m1", "second"))),
         ("f", photo("m2", "p-mark")),
         ("g", photo("e", "p-look")),
@@ -201,7 +202,7 @@ fn a_photo_that_is_moved_to_another_place_takes_its_drawing_with_it() {
 fn a_record_of_something_missing_is_passed_over_and_all_else_reads() {
     let whole = walk_with([("c", photo("b", "p1"))]);
     let strays = [
-        RecordBody::Look(look("gone", "")),
+        RecordBody::Look(Arc::new(look("gone", ""))),
         photo("gone", "p2"),
         drawn("gone", 5),
         follow_up("gone", Step::Done, ""),

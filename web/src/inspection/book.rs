@@ -87,7 +87,7 @@ impl Book {
     pub fn look(self, id: &str) -> Option<Look> {
         self.log.with_value(|log| {
             log.iter().find(|record| record.id == id).and_then(|record| match &record.body {
-                RecordBody::Look(look) => Some(look.clone()),
+                RecordBody::Look(look) => Some(Look::clone(look)),
                 _ => None,
             })
         })

@@ -1,6 +1,6 @@
 //! What was found: the answer as it stands, its photos, what became of it.
 
-use job::walk::{Entry, Look, Mark, Point, RecordBody, Step};
+use job::walk::{Look, LookEntry, Mark, Point, RecordBody, Step};
 use leptos::prelude::*;
 use view::markup::Act;
 use view::record;
@@ -26,7 +26,7 @@ struct At {
 
 impl At {
     /// What counts now; of a thing that is crossed out, the last look.
-    fn now(&self) -> Option<&Entry<Look>> {
+    fn now(&self) -> Option<&LookEntry> {
         self.point.now().or_else(|| self.point.looks.last())
     }
 
@@ -122,7 +122,7 @@ fn Standing(at: Memo<Option<At>>) -> impl IntoView {
 
 /// Correct it; measure again.
 #[component]
-fn AgainKeys(now: Memo<Option<Entry<Look>>>) -> impl IntoView {
+fn AgainKeys(now: Memo<Option<LookEntry>>) -> impl IntoView {
     let way = expect_context::<Way>();
     let go = move |mended: bool| {
         if let Some(now) = now.get_untracked() {
@@ -137,7 +137,7 @@ fn AgainKeys(now: Memo<Option<Entry<Look>>>) -> impl IntoView {
 
 /// What was agreed and done; and crossing the look out, with a reason.
 #[component]
-fn FollowUps(at: Memo<Option<At>>, now: Memo<Option<Entry<Look>>>) -> impl IntoView {
+fn FollowUps(at: Memo<Option<At>>, now: Memo<Option<LookEntry>>) -> impl IntoView {
     let book = expect_context::<Book>();
     let words = RwSignal::new(String::new());
     let said = move || words.with(|words| !words.trim().is_empty());

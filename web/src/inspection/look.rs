@@ -276,7 +276,7 @@ fn LogKeys(form: Form, kind: Kind, screen: Memo<LookScreen>, mark: String) -> im
         };
         let first = draft.follows.map(|follows| follows.look);
         let is_first = !book.has_looks();
-        book.add(RecordBody::Look(look), move |id| {
+        book.add(RecordBody::Look(Arc::new(look)), move |id| {
             form.is_logged();
             if is_first {
                 book.ask_to_last();

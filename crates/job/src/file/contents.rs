@@ -8,7 +8,7 @@ use serde_json::value::RawValue;
 use super::JobFile;
 use super::error::{FileError, Piece};
 use crate::FORMAT;
-use crate::open::{ids_are_plain, open as open_stored, open_part};
+use crate::open::{Versioned, ids_are_plain, open as open_stored, open_part};
 use crate::part::Part;
 use crate::walk::{Record, open_record};
 
@@ -24,11 +24,16 @@ struct ToWrite<'a> {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct AsFound {
-    #[serde(rename = "format")]
-    _format: u32,
+    format: u32,
     job: String,
     parts: Vec<Box<RawValue>>,
     log: Vec<Box<RawValue>>,
+}
+
+impl Versioned for AsFound {
+    fn format(&self) -> u32 {
+        self.format
+    }
 }
 
 pub(super) fn write(file: &JobFile) -> Vec<u8> {

@@ -1,6 +1,7 @@
 //! A job taken in as a job of its own.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::JobFile;
 use crate::part::{Part, PartBody};
@@ -55,6 +56,7 @@ impl Renewed<'_> {
             RecordBody::Begun { .. } | RecordBody::Heading { .. } | RecordBody::Signed(_) => {}
             RecordBody::Mark(version) => self.renew(&mut version.mark),
             RecordBody::Look(look) => {
+                let look = Arc::make_mut(look);
                 self.renew(&mut look.mark);
                 if let Some(follows) = &mut look.follows {
                     self.renew(&mut follows.look);

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::record::{Follows, Lists};
 use crate::FORMAT;
 use crate::document::Fields;
-use crate::open::{OpenError, open};
+use crate::open::{OpenError, Versioned, open};
 
 /// A form of the walk as it was typed, written a moment after each key so that nothing is lost.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -29,6 +29,12 @@ pub struct Draft {
     pub follows: Option<Follows>,
     /// The phone's own time in ISO form, as the caller gave it.
     pub at: String,
+}
+
+impl Versioned for Draft {
+    fn format(&self) -> u32 {
+        self.format
+    }
 }
 
 impl Draft {

@@ -13,4 +13,4 @@ pub use log::{merge_logs, next_number};
 pub use record::{
     Because, Follows, Lists, Look, MarkVersion, Photo, Record, RecordBody, Signature, Step, Stroke, open_record,
 };
-pub use stands::{Entry, Mark, Point, Walk};
+pub use stands::{Entry, LookEntry, Mark, Point, Walk};

@@ -1,12 +1,13 @@
 //! The records of the log.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
 use crate::FORMAT;
 use crate::document::Fields;
-use crate::open::{OpenError, ids_are_plain, open};
+use crate::open::{OpenError, Versioned, ids_are_plain, open};
 
 /// Inputs that are a list, by their stable names: `pulls` to `16`, `33`, `50`.
 pub type Lists = BTreeMap<String, Vec<String>>;
@@ -37,6 +38,12 @@ pub struct Record {
     pub body: RecordBody,
 }
 
+impl Versioned for Record {
+    fn format(&self) -> u32 {
+        self.format
+    }
+}
+
 /// What a record holds.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
@@ -53,8 +60,8 @@ pub enum RecordBody {
     },
     /// A mark, from now on.
     Mark(MarkVersion),
-    /// Something was measured.
-    Look(Look),
+    /// Something was measured. It is never changed, so what stands shares it.
+    Look(Arc<Look>),
     /// A photo was taken. Its bytes are kept beside the log.
     Photo(Photo),
     /// A photo was drawn on: the whole drawing, from now on. The photo itself stays as it was taken.

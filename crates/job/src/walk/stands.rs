@@ -1,6 +1,7 @@
 //! What stands now, read from the whole log.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::record::{Because, Look, MarkVersion, Photo, Record, RecordBody, Signature, Step, Stroke};
 use crate::document::Fields;
@@ -19,6 +20,9 @@ pub struct Entry<T> {
     /// What was added.
     pub what: T,
 }
+
+/// A look that was added. It is shared with its record: a log is long, and looks are not small.
+pub type LookEntry = Entry<Arc<Look>>;
 
 /// A walk as it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -52,7 +56,7 @@ pub struct Mark {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Point {
     /// Every look, in its order. There is at least one, and the first is never changed.
-    pub looks: Vec<Entry<Look>>,
+    pub looks: Vec<LookEntry>,
     /// Photos of any of them.
     pub photos: Vec<(Entry<Photo>, Vec<Stroke>)>,
     /// What became of what was found.
@@ -62,13 +66,13 @@ pub struct Point {
 impl Point {
     /// What counts now: the last look that is not crossed out.
     #[must_use]
-    pub fn now(&self) -> Option<&Entry<Look>> {
+    pub fn now(&self) -> Option<&LookEntry> {
         self.looks.iter().rev().find(|look| look.struck.is_none())
     }
 
     /// The first look.
     #[must_use]
-    pub fn first(&self) -> Option<&Entry<Look>> {
+    pub fn first(&self) -> Option<&LookEntry> {
         self.looks.first()
     }
 
@@ -219,8 +223,8 @@ impl<'a> Reading<'a> {
         marks.push(Mark { id: version.mark.clone(), versions: vec![entry], points: Vec::new(), photos: Vec::new() });
     }
 
-    fn look(&mut self, record: &'a Record, look: &'a Look) {
-        let entry = self.entry(record, look.clone());
+    fn look(&mut self, record: &'a Record, look: &'a Arc<Look>) {
+        let entry = self.entry(record, Arc::clone(look));
         let before = look.follows.as_ref().and_then(|follows| self.places.get(follows.look.as_str()).copied());
         if let Some(place @ Place::Point(walk, mark, point)) = before {
             self.walks[walk].marks[mark].points[point].looks.push(entry);

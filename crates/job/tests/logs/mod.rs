@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each file of tests uses what it needs of it")]
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use job::file::JobFile;
 use job::walk::{Because, Follows, Lists, Look, MarkVersion, Photo, Record, RecordBody, Signature, Step};
@@ -41,7 +42,7 @@ pub fn look(mark: &str, note: &str) -> Look {
 
 pub fn follows(before: &str, because: Because, look: Look) -> RecordBody {
     let follows = Follows { look: before.to_owned(), because, why: "read the tape wrong".to_owned() };
-    RecordBody::Look(Look { follows: Some(follows), ..look })
+    RecordBody::Look(Arc::new(Look { follows: Some(follows), ..look }))
 }
 
 pub fn photo(of: &str, photo: &str) -> RecordBody {
@@ -79,7 +80,7 @@ pub fn log_of(acts: &[Act]) -> Vec<Record> {
     let mut log = vec![
         record("w", 1, begun()),
         record("r0", 2, mark("m0", "W1")),
-        record("r1", 3, RecordBody::Look(look("m0", ""))),
+        record("r1", 3, RecordBody::Look(Arc::new(look("m0", "")))),
         record("r2", 4, photo("r1", "p0")),
     ];
     let (mut marks, mut looks, mut photos) = (vec!["m0".to_owned()], vec!["r1".to_owned()], vec!["p0".to_owned()]);
@@ -92,7 +93,7 @@ pub fn log_of(acts: &[Act]) -> Vec<Record> {
             0 => RecordBody::Heading { fields: Fields::from([("plan".to_owned(), words.clone())]) },
             1 => mark(a_mark, words),
             2 => mark(&format!("m{id}"), words),
-            3 => RecordBody::Look(look(a_mark, words)),
+            3 => RecordBody::Look(Arc::new(look(a_mark, words))),
             4 => follows(a_look, Because::Mended, look("m0", words)),
             5 => photo(if *knew { a_look } else { a_mark }, &format!("p{id}")),
             6 => drawn(a_photo, 7),

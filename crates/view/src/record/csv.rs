@@ -1,7 +1,7 @@
 //! The findings as a table for a spreadsheet: one row a check, as RFC 4180 writes it.
 
 use framing::walk::reply::WalkCheck;
-use job::walk::{Because, Entry, Look, Mark, Point, Walk};
+use job::walk::{Because, Look, LookEntry, Mark, Point, Walk};
 
 use super::judged::{judged, origin};
 use super::words::{kind_words, severity_words};
@@ -12,7 +12,7 @@ struct Row<'a> {
     job_name: &'a str,
     mark: &'a Mark,
     point: &'a Point,
-    entry: &'a Entry<Look>,
+    entry: &'a LookEntry,
     check: Option<&'a WalkCheck>,
 }
 
@@ -66,7 +66,7 @@ pub fn findings_csv(walk: &Walk, job_name: &str) -> String {
 }
 
 impl Row<'_> {
-    const fn look(&self) -> &Look {
+    fn look(&self) -> &Look {
         &self.entry.what
     }
 

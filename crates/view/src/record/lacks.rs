@@ -46,7 +46,7 @@ pub(super) fn lacks(walk: &Walk) -> Vec<Lacking> {
 
 fn of_mark(mark: &Mark) -> Vec<Lacking> {
     let standing: Vec<(&Point, &Look)> =
-        mark.points.iter().filter_map(|point| Some((point, &point.now()?.what))).collect();
+        mark.points.iter().filter_map(|point| Some((point, point.now()?.what.as_ref()))).collect();
     let name = mark.name();
     let lacking = |says: String| Lacking { of: Of::Mark(mark.id.clone()), says };
     if standing.is_empty() {

@@ -1,6 +1,6 @@
 //! The walk at a glance.
 
-use job::walk::{Mark, Walk};
+use job::walk::{Mark, Point, Walk};
 
 use super::lacks::{Lacking, lacks};
 use super::point::{PointRow, is_mended, row, state};
@@ -56,10 +56,15 @@ pub struct MarkRow {
 }
 
 impl MarkRow {
+    /// Whether anything stands there.
+    const fn holds_any(&self) -> bool {
+        self.looked_at + self.not_seen > 0
+    }
+
     /// The counts in words: `14 looked at, 3 to mend, 2 not seen`.
     #[must_use]
     pub fn counts(&self) -> String {
-        if self.looked_at + self.not_seen == 0 {
+        if !self.holds_any() {
             return "nothing looked at yet".to_owned();
         }
         let others =
@@ -74,10 +79,16 @@ impl MarkRow {
 #[must_use]
 pub fn overview(walk: &Walk) -> Overview {
     let marks: Vec<MarkRow> = standing(walk).map(mark_row).collect();
-    let mut to_mend = rows(walk, State::Short);
+    let points = standing_points(walk);
+    let rows = |wanted: State| -> Vec<PointRow> {
+        let stands = points.iter().filter(|(.., state)| *state == wanted);
+        stands.filter_map(|(mark, point, _)| row(mark, point)).collect()
+    };
+    let mut to_mend = rows(State::Short);
     to_mend.sort_by_key(|row| severity_rank(&row.severity));
-    let (not_seen, left_to_others) = (rows(walk, State::NotKnown), rows(walk, State::Outside));
-    let state = standing(walk).flat_map(|mark| &mark.points).filter_map(state).reduce(worse).unwrap_or(State::NotKnown);
+    let (not_seen, left_to_others) = (rows(State::NotKnown), rows(State::Outside));
+    let state = marks.iter().filter(|mark| mark.holds_any()).map(|mark| mark.state).reduce(worse);
+    let state = state.unwrap_or(State::NotKnown);
     let looked_at: usize = marks.iter().map(|mark| mark.looked_at).sum();
     let (figure, word) = match state {
         State::Short => (format!("{} to mend", to_mend.len()), worst_word(&to_mend)),
@@ -94,7 +105,7 @@ pub fn overview(walk: &Walk) -> Overview {
         share_text: share_text(looked_at, not_seen.len()),
         signed: walk.is_signed(),
         lacks: lacks(walk),
-        mended: standing(walk).flat_map(|mark| &mark.points).filter(|point| is_mended(point)).count(),
+        mended: points.iter().filter(|(_, point, _)| is_mended(point)).count(),
         marks,
         to_mend,
         not_seen,
@@ -107,10 +118,10 @@ pub(super) fn standing(walk: &Walk) -> impl Iterator<Item = &Mark> {
     walk.marks.iter().filter(|mark| !mark.is_struck())
 }
 
-/// The rows of everything that stands in a state.
-fn rows(walk: &Walk, wanted: State) -> Vec<PointRow> {
-    let points = standing(walk).flat_map(|mark| mark.points.iter().map(move |point| (mark, point)));
-    points.filter(|(_, point)| state(point) == Some(wanted)).filter_map(|(mark, point)| row(mark, point)).collect()
+/// Everything that stands, with its mark and its state: a walk may hold thousands, so each is judged once.
+fn standing_points(walk: &Walk) -> Vec<(&Mark, &Point, State)> {
+    let of_mark = |mark| move |point| Some((mark, point, state(point)?));
+    standing(walk).flat_map(|mark| mark.points.iter().filter_map(of_mark(mark))).collect()
 }
 
 /// How bad the worst of what is out is; where nothing was said, that it is out.

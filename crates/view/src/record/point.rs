@@ -1,6 +1,6 @@
 //! One thing that was looked at, as its row shows it.
 
-use job::walk::{Because, Entry, Look, Mark, Point, Step};
+use job::walk::{Because, Entry, Look, LookEntry, Mark, Point, Step};
 
 use super::words::{kind_words, sentence, severity_words, state_of, when_and_who};
 use crate::model::State;
@@ -102,7 +102,8 @@ pub(super) fn state(point: &Point) -> Option<State> {
 
 /// Whether it was out, was mended, and is right.
 pub(super) fn is_mended(point: &Point) -> bool {
-    stage(point, &rounds(point)) == Some(Stage::Right)
+    // What was looked at once was not mended.
+    point.looks.len() > 1 && stage(point, &rounds(point)) == Some(Stage::Right)
 }
 
 /// A row, unless the point has no look at all.
@@ -136,13 +137,13 @@ pub(super) fn row(mark: &Mark, point: &Point) -> Option<PointRow> {
     })
 }
 
-fn is(look: &Entry<Look>, because: Because) -> bool {
+fn is(look: &LookEntry, because: Because) -> bool {
     look.what.follows.as_ref().is_some_and(|follows| follows.because == because)
 }
 
 /// A round of looking: the look that counts for it, after its corrections.
 struct Round<'a> {
-    look: &'a Entry<Look>,
+    look: &'a LookEntry,
     mended: bool,
     /// When the round began.
     since: &'a str,
@@ -195,7 +196,7 @@ pub(super) const fn step_words(step: Step) -> &'static str {
     }
 }
 
-fn history(look: &Entry<Look>) -> String {
+fn history(look: &LookEntry) -> String {
     let why = look.what.follows.as_ref().map(|follows| follows.why.trim()).filter(|why| !why.is_empty());
     let lead = [look_words(&look.what).to_owned(), when_and_who(&look.at, &look.by)];
     let lead = lead.into_iter().filter(|part| !part.is_empty()).collect::<Vec<String>>().join(", ");

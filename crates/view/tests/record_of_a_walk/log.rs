@@ -1,6 +1,7 @@
 //! Logs to read walks from.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use job::walk::{Because, Follows, Lists, Look, MarkVersion, Photo, Record, RecordBody, Signature, Step, Stroke, Walk};
 
@@ -87,7 +88,7 @@ impl Log {
     }
 
     pub fn look(&mut self, id: &str, look: Look) {
-        self.add(id, RecordBody::Look(look));
+        self.add(id, RecordBody::Look(Arc::new(look)));
     }
 
     pub fn strike(&mut self, record: &str, why: &str) {

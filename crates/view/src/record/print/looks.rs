@@ -1,7 +1,7 @@
 //! One thing that was looked at: every look with its checks, the first one kept, and what became of what was found.
 
 use framing::walk::reply::WalkCheck;
-use job::walk::{Entry, Look, Point, Step};
+use job::walk::{Entry, Look, LookEntry, Point, Step};
 use maud::{Markup, html};
 
 use super::super::judged::{Judged, as_typed, changes, judged, origin, published};
@@ -25,12 +25,12 @@ pub(super) fn point(point: &Point) -> Markup {
 }
 
 /// The look that this one comes after.
-fn before<'a>(earlier: &'a [Entry<Look>], look: &Entry<Look>) -> Option<&'a Look> {
+fn before<'a>(earlier: &'a [LookEntry], look: &LookEntry) -> Option<&'a Look> {
     let follows = look.what.follows.as_ref()?;
-    earlier.iter().find(|entry| entry.id == follows.look).map(|entry| &entry.what)
+    earlier.iter().find(|entry| entry.id == follows.look).map(|entry| entry.what.as_ref())
 }
 
-fn one_look(entry: &Entry<Look>, before: Option<&Look>, counts: bool) -> Markup {
+fn one_look(entry: &LookEntry, before: Option<&Look>, counts: bool) -> Markup {
     let (struck, again) = (entry.struck.is_some(), judged(&entry.what));
     html! {
         tbody class={ "look" @if struck { " struck" } } {
@@ -41,7 +41,7 @@ fn one_look(entry: &Entry<Look>, before: Option<&Look>, counts: bool) -> Markup 
     }
 }
 
-fn head(entry: &Entry<Look>, counts: bool) -> Markup {
+fn head(entry: &LookEntry, counts: bool) -> Markup {
     let look = &entry.what;
     let name = [kind_words(&look.kind), look.place.trim()];
     let name = name.into_iter().filter(|part| !part.is_empty()).collect::<Vec<&str>>().join(", ");
@@ -75,7 +75,7 @@ fn row(check: &WalkCheck, look: &Look, struck: bool) -> Markup {
 
 /// What stands below a look's checks, in the order in which it is read. What can be done stands with the look that
 /// counts.
-fn notes(entry: &Entry<Look>, again: &Judged, before: Option<&Look>, counts: bool) -> Markup {
+fn notes(entry: &LookEntry, again: &Judged, before: Option<&Look>, counts: bool) -> Markup {
     let (look, struck) = (&entry.what, entry.struck.is_some());
     let why = look.follows.as_ref().map_or("", |follows| follows.why.trim());
     html! {
