@@ -32,6 +32,10 @@ mod worker;
 
 use leptos::prelude::*;
 
+#[cfg(target_family = "wasm")]
+#[global_allocator]
+static MEMORY: talc::wasm::WasmDynamicTalc = talc::wasm::new_wasm_dynamic_allocator();
+
 /// Opens what was kept, then shows the field book.
 pub fn start() {
     broken::catch();

@@ -228,7 +228,14 @@ pub const SITE_FIELDS: &[FieldSpec] = &[
         House,
         Assumed("no", "walls all around"),
     ),
-    field("parapet", "A parapet", "Walls that go on above the roof.", YES_NO, House, Assumed("no", "an eave all around")),
+    field(
+        "parapet",
+        "A parapet",
+        "Walls that go on above the roof.",
+        YES_NO,
+        House,
+        Assumed("no", "an eave all around"),
+    ),
     field("wing_length", "Wing length", "Out from the house. Empty: no wing.", feet(Feet, 3.0, 100.0), Wing, Nothing),
     field("wing_width", "Wing width", "Across it.", feet(Feet, 3.0, 80.0), Wing, Nothing),
     field(

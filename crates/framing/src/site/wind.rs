@@ -58,8 +58,7 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
         about.ask(missing, "How long, how wide and how high is the wing? Its wind is worked once all three are there.");
     }
     if let Some(wing) = input::wing(reading) {
-        reply.wing =
-            Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(&wind, &wing), &wing)?);
+        reply.wing = Some(self::body(&mut about, reading, "Wing: ", &input::wind_on_wing(&wind, &wing), &wing)?);
     }
     reply.about = about.finish();
     Some(reply)
@@ -89,7 +88,11 @@ fn refused(about: &mut About<'_>, reading: &Reading) -> bool {
             "a building with a side without a wall",
             "Where the wind blows in under a roof and finds no wall, other figures hold.",
         ),
-        ("parapet", "a building with a parapet", "A parapet is pushed from both sides, and its roof is pulled in another way."),
+        (
+            "parapet",
+            "a building with a parapet",
+            "A parapet is pushed from both sides, and its roof is pulled in another way.",
+        ),
     ];
     let mut any = false;
     for (id, given, why) in refused {

@@ -90,9 +90,8 @@ fn push(wind: &WindReply, find: Find<'_>) -> Vec<Table> {
 }
 
 fn one_push(push: &PushReply, name: &str, find: Find<'_>) -> Table {
-    let level = |level: &LevelReply| {
-        row(level.height.clone(), vec![grouped(level.here_lb), grouped(level.shear_below_lb)])
-    };
+    let level =
+        |level: &LevelReply| row(level.height.clone(), vec![grouped(level.here_lb), grouped(level.shear_below_lb)]);
     let mut rows: Vec<TableRow> = push.levels.iter().rev().map(level).collect();
     rows.push(row("to the foundation", vec![grouped(push.to_foundation_lb), grouped(push.total_lb)]));
     let mut notes = vec![format!(
