@@ -55,9 +55,14 @@ pub async fn bytes_of(blob: &Blob) -> Option<Vec<u8>> {
 
 /// An address under which the page shows bytes, until it is let go.
 pub fn address_of(bytes: &[u8], kind: &str) -> Option<String> {
+    address_of_array(&Uint8Array::from(bytes), kind)
+}
+
+/// The same for bytes that the browser holds.
+pub fn address_of_array(bytes: &Uint8Array, kind: &str) -> Option<String> {
     let options = web_sys::BlobPropertyBag::new();
     options.set_type(kind);
-    let parts = Array::of1(&Uint8Array::from(bytes));
+    let parts = Array::of1(bytes);
     let blob = Blob::new_with_u8_array_sequence_and_options(&parts, &options).ok()?;
     web_sys::Url::create_object_url_with_blob(&blob).ok()
 }

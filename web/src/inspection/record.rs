@@ -8,7 +8,7 @@ use leptos::task::spawn_local;
 use view::record;
 
 use super::book::Book;
-use super::camera::address_of;
+use super::camera::address_of_array;
 use super::hand_over::HandOver;
 use super::head::Head;
 use super::ink::Ink;
@@ -20,27 +20,23 @@ use crate::browser;
 use crate::local_time;
 use crate::storage;
 
-/// The addresses of the walk's photos by their ids, as they are read one after the other.
-fn photos(walk: &Walk) -> RwSignal<BTreeMap<String, String>> {
+/// The addresses of the walk's photos by their ids; none until they are read.
+fn photos(walk: &Walk) -> RwSignal<Option<BTreeMap<String, String>>> {
     let of_marks = walk.marks.iter().flat_map(|mark| &mark.photos);
     let of_points = walk.points().flat_map(|(_, point)| &point.photos);
     let ids: Vec<String> = of_marks.chain(of_points).map(|(photo, _)| photo.what.photo.clone()).collect();
-    let addresses = RwSignal::new(BTreeMap::new());
+    let addresses = RwSignal::new(ids.is_empty().then(BTreeMap::new));
+    if ids.is_empty() {
+        return addresses;
+    }
     spawn_local(async move {
-        let mut read = BTreeMap::new();
-        for id in ids {
-            if let Ok(Some(bytes)) = storage::photo(&id, false).await
-                && let Some(address) = address_of(&bytes, "image/jpeg")
-            {
-                read.insert(id, address);
-            }
-        }
-        if !read.is_empty() {
-            let _ = addresses.try_set(read);
-        }
+        // What cannot be read is said in its place on the record.
+        let found = storage::photos(ids).await.unwrap_or_default();
+        let address = |(id, bytes)| Some((id, address_of_array(&bytes, "image/jpeg")?));
+        let _ = addresses.try_set(Some(found.into_iter().filter_map(address).collect()));
     });
     on_cleanup(move || {
-        for address in addresses.try_get_untracked().unwrap_or_default().values() {
+        for address in addresses.try_get_untracked().flatten().unwrap_or_default().values() {
             let _ = web_sys::Url::revoke_object_url(address);
         }
     });
@@ -60,6 +56,8 @@ pub fn RecordPage() -> impl IntoView {
         let Some(walk) = book.walk() else { return String::new() };
         let name = book.job.with(|job| job.name.clone());
         addresses.with(|addresses| {
+            // Put together once, with its photos: a long walk's record takes a slow phone a while.
+            let Some(addresses) = addresses else { return record::not_yet().into_string() };
             record::printed(&walk, &name, &|id| addresses.get(id).cloned(), &local_time::now()).into_string()
         })
     });

@@ -104,6 +104,20 @@ pub async fn add_photo(record: &Record, id: &str, bytes: &PhotoBytes) -> Result<
     completed(transaction).await
 }
 
+/// Photos by their ids, for a record: all asked for at once, their bytes left with the browser. One that is not there is
+/// left out.
+pub async fn photos(ids: Vec<String>) -> Result<Vec<(String, Uint8Array)>, StoreError> {
+    let transaction = reading(&[PHOTOS]).await?;
+    let store = transaction.object_store(PHOTOS)?;
+    let asked = ids.iter().map(|id| store.get(text(id))).collect::<Result<Vec<_>, _>>()?;
+    let mut found = Vec::with_capacity(ids.len());
+    for (id, asked) in ids.into_iter().zip(asked) {
+        let bytes = asked.await?.and_then(|value| value.dyn_into::<Uint8Array>().ok());
+        found.extend(bytes.map(|bytes| (id, bytes)));
+    }
+    Ok(found)
+}
+
 /// A photo's bytes: the photo, or the small one.
 pub async fn photo(id: &str, small: bool) -> Result<Option<Vec<u8>>, StoreError> {
     let transaction = reading(&[THUMBS, PHOTOS]).await?;

@@ -29,7 +29,7 @@ pub use drafts::{drop_drafts, keep_draft, read_drafts};
 pub use error::StoreError;
 pub use keeper::{Keeper, Kept};
 pub use lasting::{ask_to_last, whether_lasting};
-pub use log::{PhotoBytes, add, add_photo, photo, read_log};
+pub use log::{PhotoBytes, add, add_photo, photo, photos, read_log};
 pub use parts::{chosen_job, read_all as read_parts};
 pub use saving::Saved;
 pub use start::{Found, at_start};

@@ -1,9 +1,11 @@
 //! A look judged again from what is kept of it, beside what was answered at the time.
 
+use std::collections::BTreeMap;
+
 use crate::walk::Kind;
 use framing::walk::reply::Clause;
 use framing::walk::{WalkReply, judge};
-use job::walk::Look;
+use job::walk::{Look, LookEntry, Walk};
 
 use super::words::sentence;
 
@@ -13,6 +15,22 @@ pub(super) struct Judged {
     pub(super) reply: WalkReply,
     /// That it is not the answer of the time, in sentences; none where it is.
     pub(super) differs: Option<String>,
+}
+
+/// Every look of a walk, judged again: once each, for the whole of a record.
+pub(super) struct Judgements<'w>(BTreeMap<&'w str, Judged>);
+
+impl<'w> Judgements<'w> {
+    /// Of every look, crossed out or not.
+    pub(super) fn of(walk: &'w Walk) -> Self {
+        let looks = walk.points().flat_map(|(_, point)| &point.looks);
+        Self(looks.map(|look| (look.id.as_str(), judged(&look.what))).collect())
+    }
+
+    /// Of a look of that walk.
+    pub(super) fn look(&self, look: &LookEntry) -> Option<&Judged> {
+        self.0.get(look.id.as_str())
+    }
 }
 
 /// Judges a look again from its own inputs.

@@ -25,5 +25,5 @@ pub use mark::{MarkView, mark};
 pub use markup::{lacks_markup, mark_markup, not_seen_markup, overview_markup, rows_markup, to_mend_markup};
 pub use overview::{MarkRow, Overview, overview};
 pub use point::{PointRow, Stage};
-pub use print::{printed, strokes};
+pub use print::{not_yet, printed, strokes};
 pub use words::{CLOSINGS, SEVERITIES, closing_words, kind_words, severity_words, state_of, when};

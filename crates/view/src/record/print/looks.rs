@@ -4,17 +4,19 @@ use framing::walk::reply::WalkCheck;
 use job::walk::{Entry, Look, LookEntry, Point, Step};
 use maud::{Markup, html};
 
-use super::super::judged::{Judged, as_typed, changes, judged, origin, published};
+use super::super::judged::{Judged, Judgements, as_typed, changes, origin, published};
 use super::super::point::{look_words, step_words};
 use super::super::words::{kind_words, sentence, severity_words, state_of, when_and_who};
 use super::cover::changed_lines;
 use super::{crossed, struck_why};
 use crate::markup::{beam, state_class};
 
-pub(super) fn point(point: &Point) -> Markup {
+pub(super) fn point(judgements: &Judgements<'_>, point: &Point) -> Markup {
     html! {
         @for (number, look) in point.looks.iter().enumerate() {
-            (one_look(look, before(&point.looks[..number], look), point.now() == Some(look)))
+            @if let Some(again) = judgements.look(look) {
+                (one_look(look, again, before(&point.looks[..number], look), point.now() == Some(look)))
+            }
         }
         @if !point.follow_ups.is_empty() {
             tbody.follow-ups { tr { td colspan="7" {
@@ -30,13 +32,13 @@ fn before<'a>(earlier: &'a [LookEntry], look: &LookEntry) -> Option<&'a Look> {
     earlier.iter().find(|entry| entry.id == follows.look).map(|entry| entry.what.as_ref())
 }
 
-fn one_look(entry: &LookEntry, before: Option<&Look>, counts: bool) -> Markup {
-    let (struck, again) = (entry.struck.is_some(), judged(&entry.what));
+fn one_look(entry: &LookEntry, again: &Judged, before: Option<&Look>, counts: bool) -> Markup {
+    let struck = entry.struck.is_some();
     html! {
         tbody class={ "look" @if struck { " struck" } } {
             (head(entry, counts))
             @for check in &again.reply.checks { (row(check, &entry.what, struck)) }
-            tr.look-notes { td colspan="7" { (notes(entry, &again, before, counts)) } }
+            tr.look-notes { td colspan="7" { (notes(entry, again, before, counts)) } }
         }
     }
 }

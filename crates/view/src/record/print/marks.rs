@@ -3,7 +3,7 @@
 use job::walk::{Entry, Mark, MarkVersion};
 use maud::{Markup, html};
 
-use super::super::judged::input_words;
+use super::super::judged::{Judgements, input_words};
 use super::super::words::when_and_who;
 use super::cover::changed;
 use super::{Thumbs, crossed, looks, photos, struck_why};
@@ -11,7 +11,7 @@ use super::{Thumbs, crossed, looks, photos, struck_why};
 /// The columns of the table.
 const COLUMNS: [&str; 7] = ["What", "Place", "Required", "Found", "Verdict", "Margin", "Clause"];
 
-pub(super) fn mark(thumbs: Thumbs<'_>, mark: &Mark) -> Markup {
+pub(super) fn mark(thumbs: Thumbs<'_>, judgements: &Judgements<'_>, mark: &Mark) -> Markup {
     let struck = mark.is_struck();
     html! {
         section class={ "record-mark" @if struck { " struck" } } {
@@ -24,7 +24,7 @@ pub(super) fn mark(thumbs: Thumbs<'_>, mark: &Mark) -> Markup {
             } @else {
                 table.findings {
                     thead { tr { @for column in COLUMNS { th scope="col" { (column) } } } }
-                    @for point in &mark.points { (looks::point(point)) }
+                    @for point in &mark.points { (looks::point(judgements, point)) }
                 }
             }
             (photos::photos(thumbs, mark))

@@ -15,6 +15,7 @@ pub use strokes::strokes;
 use job::walk::Walk;
 use maud::{Markup, html};
 
+use super::judged::Judgements;
 use super::overview::overview;
 use super::words::when;
 
@@ -27,7 +28,7 @@ type Thumbs<'a> = &'a dyn Fn(&str) -> Option<String>;
 /// is not signed.
 #[must_use]
 pub fn printed(walk: &Walk, job_name: &str, thumbs: &dyn Fn(&str) -> Option<String>, now: &str) -> Markup {
-    let overview = overview(walk);
+    let (overview, judgements) = (overview(walk), Judgements::of(walk));
     html! {
         article.record {
             header.record-head {
@@ -38,10 +39,10 @@ pub fn printed(walk: &Walk, job_name: &str, thumbs: &dyn Fn(&str) -> Option<Stri
             }
             (cover::cover(walk))
             (summary::summary(&overview))
-            @for mark in &walk.marks { (marks::mark(thumbs, mark)) }
+            @for mark in &walk.marks { (marks::mark(thumbs, &judgements, mark)) }
             (rest::open_items(&overview))
-            (rest::not_seen(walk, &overview))
-            (rest::assumed_and_cautions(walk))
+            (rest::not_seen(walk, &judgements, &overview))
+            (rest::assumed_and_cautions(walk, &judgements))
             (signatures::signatures(walk))
             footer.record-foot {
                 p { "Times are the phone's own, as its clock stood." }
@@ -49,6 +50,12 @@ pub fn printed(walk: &Walk, job_name: &str, thumbs: &dyn Fn(&str) -> Option<Stri
             }
         }
     }
+}
+
+/// What stands in the record's place until its photos are read.
+#[must_use]
+pub fn not_yet() -> Markup {
+    html! { p.note role="status" { "The record is being put together…" } }
 }
 
 /// A text, crossed out where it no longer counts.

@@ -4,7 +4,7 @@ use framing::walk::words::WHO_DECIDES;
 use job::walk::Walk;
 use maud::{Markup, html};
 
-use super::super::judged::judged;
+use super::super::judged::{Judged, Judgements};
 use super::super::overview::{Overview, standing};
 use super::summary::items;
 
@@ -26,8 +26,8 @@ pub(super) fn open_items(overview: &Overview) -> Markup {
 }
 
 /// What could not be seen: whole looks, then parts of looks that were seen otherwise.
-pub(super) fn not_seen(walk: &Walk, overview: &Overview) -> Markup {
-    let parts = parts_not_seen(walk);
+pub(super) fn not_seen(walk: &Walk, judgements: &Judgements<'_>, overview: &Overview) -> Markup {
+    let parts = parts_not_seen(walk, judgements);
     html! {
         section.not-seen {
             h2 { "What could not be seen" }
@@ -41,28 +41,29 @@ pub(super) fn not_seen(walk: &Walk, overview: &Overview) -> Markup {
 }
 
 /// Parts that could not be seen at looks that are seen otherwise, each with its mark and place.
-fn parts_not_seen(walk: &Walk) -> Vec<String> {
+fn parts_not_seen(walk: &Walk, judgements: &Judgements<'_>) -> Vec<String> {
     let looks = standing(walk).flat_map(|mark| mark.points.iter().filter_map(move |point| Some((mark, point.now()?))));
     let parts = looks.flat_map(|(mark, look)| {
         let names = [mark.name(), look.what.place.trim()];
         let place = names.into_iter().filter(|part| !part.is_empty()).collect::<Vec<&str>>().join(", ");
-        judged(&look.what).reply.not_seen.into_iter().map(move |part| format!("{place}: {part}"))
+        let parts = judgements.look(look).map_or(&[][..], |judged| &judged.reply.not_seen);
+        parts.iter().map(move |part| format!("{place}: {part}"))
     });
     parts.collect()
 }
 
 /// What was assumed, each once, and the usual cautions.
-pub(super) fn assumed_and_cautions(walk: &Walk) -> Markup {
+pub(super) fn assumed_and_cautions(walk: &Walk, judgements: &Judgements<'_>) -> Markup {
     let (mut assumed, mut cautions) = (Vec::new(), vec![WHO_DECIDES.to_owned()]);
-    let once = |list: &mut Vec<String>, says: String| {
-        if !list.contains(&says) {
-            list.push(says);
+    let once = |list: &mut Vec<String>, says: &str| {
+        if !list.iter().any(|known| known == says) {
+            list.push(says.to_owned());
         }
     };
     for look in standing(walk).flat_map(|mark| mark.points.iter().filter_map(|point| point.now())) {
-        let reply = judged(&look.what).reply;
-        reply.assumed.into_iter().for_each(|assumption| once(&mut assumed, assumption.says));
-        reply.cautions.into_iter().for_each(|caution| once(&mut cautions, caution));
+        let Some(Judged { reply, .. }) = judgements.look(look) else { continue };
+        reply.assumed.iter().for_each(|assumption| once(&mut assumed, &assumption.says));
+        reply.cautions.iter().for_each(|caution| once(&mut cautions, caution));
     }
     html! {
         section.assumed {
