@@ -38,6 +38,8 @@ export async function fillIn(page, label, value) {
   if (await line.isVisible()) {
     await line.fill(value);
     await line.blur();
+    // The page moves a moment after the line was left; the next tap waits for it, as a thumb does.
+    await page.locator(".typing").waitFor({ state: "detached" });
   } else {
     await page.locator(".hand .option").filter({ hasText: value }).first().tap();
   }

@@ -120,6 +120,9 @@ fn broken_glass_opens_the_house_where_wind_carries_debris() {
     // Not measured: as if a wall of it broke, and the areas are asked for.
     let (worst, about) = pull(&[]);
     assert!(about.questions.iter().any(|(input, _)| input == "glass_front"));
+    let of_enclosure = about.assumed.iter().filter(|one| one.input.as_deref() == Some("enclosure"));
+    let says: Vec<&str> = of_enclosure.map(|one| one.says.as_str()).collect();
+    assert!(says.len() == 1 && says[0].contains("breaks"), "{says:?}");
     // 60 sq ft in one eave wall and nothing else: more than 1.1 times the rest, more than 4 sq ft.
     let (one_wall, about) = pull(&[("glass_front", "60 sq ft")]);
     assert!(about.says.iter().any(|says| says.contains("in an eave wall")), "{:?}", about.says);

@@ -33,8 +33,9 @@ impl<'r> About<'r> {
         self.reply.says.push(says.into());
     }
 
-    /// Something that was taken for granted.
+    /// Something that was taken for granted; it stands instead of what is usually assumed of that input.
     pub fn assume(&mut self, input: &str, says: &str) {
+        self.reply.assumed.retain(|one| one.input.as_deref() != Some(input));
         self.reply.assumed.push(AssumedReply { input: Some(input.to_owned()), says: says.to_owned() });
     }
 

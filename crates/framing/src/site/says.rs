@@ -179,6 +179,10 @@ fn debris(about: &mut About<'_>, reading: &Reading, wind: &SiteWind) {
 fn inside(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) {
     let measured = input::glass(reading, house).and_then(Result::ok);
     let worst = measured.map(|found| found.worst);
+    let is_taken = reading.get("enclosure").is_some_and(|value| value.origin == Origin::Assumed);
+    if is_taken && input::glass_breaks(reading) && wind.enclosure != Enclosure::Enclosed {
+        about.assume("enclosure", "Doors and windows: a large one breaks, as the glass is not protected.");
+    }
     let where_it_breaks = match measured.map(|found| found.broken) {
         Some(Broken::Wall(0 | 1)) => "in an eave wall",
         Some(Broken::Wall(_)) => "in an end wall",
