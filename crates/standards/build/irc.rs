@@ -20,6 +20,20 @@ const INTERIOR: [(&str, &str); 2] =
 
 const DEPTHS: [(&str, &str); 5] = [("4", "Four"), ("6", "Six"), ("8", "Eight"), ("10", "Ten"), ("12", "Twelve")];
 
+/// A table of spans as the data names it, and the variant of `SpanTable`.
+const SPAN_TABLES: [(&str, &str); 5] = [
+    ("R502.3.1(2)", "FloorJoists40"),
+    ("R802.5.1(2)", "CeilingJoists20"),
+    ("R802.4.1(5)", "Rafters50"),
+    ("R802.4.1(7)", "Rafters70"),
+    ("2308.7.2(2)", "RaftersRoofLiveCeiling"),
+];
+
+const SPAN_SPECIES: [(&str, &str); 4] =
+    [("DF-L", "DouglasFirLarch"), ("HF", "HemFir"), ("SP", "SouthernPine"), ("SPF", "SprucePineFir")];
+
+const SPAN_GRADES: [(&str, &str); 4] = [("SS", "SelectStructural"), ("#1", "No1"), ("#2", "No2"), ("#3", "No3")];
+
 /// Printed status, and the variant of `Status`.
 pub const STATUSES: [(&str, &str); 4] = [
     ("looked-up", "LookedUp"),
@@ -39,6 +53,8 @@ pub fn generate(out_dir: &Path) -> Result<(), Failure> {
     full_height_studs(out_dir, "irc_2021/table_r602_7_5", |row| {
         lookup(&WIND_COLUMNS, row.text("column")?).map(str::to_owned)
     })?;
+    spans(out_dir, "irc_2021/spans")?;
+    spans(out_dir, "ibc_2018/table_2308_7_2_2")?;
     full_height_studs(out_dir, "irc_2015/table_r602_7_5", |row| length_in_inches(row.number("stud_spacing_in")?))
 }
 
@@ -65,6 +81,30 @@ fn headers(out_dir: &Path, table: &str, supports: &[(&str, &str)]) -> Result<(),
             row.number("width_ft")?,
             row.span()?,
             row.text("jack_studs")?.parse::<u8>()?,
+            row.status()?,
+        )?;
+    }
+    write_table(out_dir, table, &out)
+}
+
+fn spans(out_dir: &Path, table: &str) -> Result<(), Failure> {
+    let mut out = String::from("&[\n");
+    for row in rows(table)? {
+        let spans = ["2x4", "2x6", "2x8", "2x10", "2x12"].map(|size| match row.optional(size) {
+            None => Ok("None".to_owned()),
+            Some(">26-0") => Ok("Some(PrintedSpan::Over26Feet)".to_owned()),
+            Some(printed) => Ok::<_, Failure>(format!("Some(PrintedSpan::Of({}))", feet_and_inches(table, printed)?)),
+        });
+        writeln!(
+            out,
+            "SpanRow {{ table: SpanTable::{}, dead: AreaLoad::from_psf({:?}), species: SpanSpecies::{}, grade: \
+             SpanGrade::{}, spacing: {}, spans: [{}], status: Status::{} }},",
+            lookup(&SPAN_TABLES, row.text("table")?)?,
+            row.number("dead_psf")?,
+            lookup(&SPAN_SPECIES, row.text("species")?)?,
+            lookup(&SPAN_GRADES, row.text("grade")?)?,
+            length_in_inches(row.number("spacing_in")?)?,
+            spans.into_iter().collect::<Result<Vec<_>, _>>()?.join(", "),
             row.status()?,
         )?;
     }
@@ -117,12 +157,7 @@ impl Row {
 
     /// The column `span`, printed as feet-inches: `5-11`.
     fn span(&self) -> Result<String, Failure> {
-        let (feet, inches) = self.text("span")?.split_once('-').ok_or("a span is not written 5-11")?;
-        let (feet, inches): (u16, u16) = (feet.parse()?, inches.parse()?);
-        if inches > 11 {
-            return Err(format!("{}: {feet}-{inches} has more than 11 inches", self.table).into());
-        }
-        length_in_inches(f64::from(feet * 12 + inches))
+        feet_and_inches(&self.table, self.text("span")?)
     }
 
     pub fn status(&self) -> Result<&'static str, Failure> {
@@ -136,6 +171,15 @@ pub fn rows(table: &str) -> Result<Vec<Row>, Failure> {
     let mut reader = csv::ReaderBuilder::new().comment(Some(b'#')).from_path(&path)?;
     let names = reader.headers()?.clone();
     reader.records().map(|values| Ok(Row { names: names.clone(), values: values?, table: table.to_owned() })).collect()
+}
+
+fn feet_and_inches(table: &str, printed: &str) -> Result<String, Failure> {
+    let (feet, inches) = printed.split_once('-').ok_or("a span is not written 5-11")?;
+    let (feet, inches): (u16, u16) = (feet.parse()?, inches.parse()?);
+    if inches > 11 {
+        return Err(format!("{table}: {feet}-{inches} has more than 11 inches").into());
+    }
+    length_in_inches(f64::from(feet * 12 + inches))
 }
 
 fn length_in_inches(inches: f64) -> Result<String, Failure> {

@@ -18,6 +18,7 @@ pub mod nds_2018;
 pub mod nfip_technical_bulletin_8;
 mod outside_table;
 mod source;
+pub mod span_row;
 pub mod technical_topic_tt_012;
 
 pub use outside_table::OutsideTable;

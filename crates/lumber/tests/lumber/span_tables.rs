@@ -6,6 +6,9 @@
 use crate::common::{REPETITIVE, sawn, stresses};
 use lumber::{Grade, LoadDuration, Species};
 use measure::math;
+use standards::ibc_2018::table_2308_7_2::TABLE_2308_7_2_2;
+use standards::irc_2021::spans::SPANS;
+use standards::span_row::{PrintedSpan, SPAN_SIZES, SpanGrade, SpanRow, SpanSpecies, SpanTable};
 
 /// What a table is made for.
 struct Model {
@@ -15,8 +18,8 @@ struct Model {
     duration: LoadDuration,
 }
 
-/// The span in inches, not rounded.
-fn span(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64) -> f64 {
+/// What bending allows and what deflection allows, inches, not rounded.
+fn limits(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64) -> [f64; 2] {
     let member = sawn(species, grade, size);
     let (found, section) = (stresses(&member, REPETITIVE, model.duration), member.section());
     let per_inch = |psf: f64| psf * spacing / 144.0;
@@ -24,7 +27,12 @@ fn span(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64)
     let bending = (8.0 * moment / per_inch(model.live_psf + model.dead_psf)).sqrt();
     let stiffness = (found.e * section.second_moment_strong).pound_square_inches();
     let cube = 384.0 * stiffness / (5.0 * per_inch(model.live_psf) * model.deflection);
-    bending.min(math::pow(cube, 1.0 / 3.0))
+    [bending, math::pow(cube, 1.0 / 3.0)]
+}
+
+fn span(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64) -> f64 {
+    let [bending, stiffness] = limits(model, species, grade, size, spacing);
+    bending.min(stiffness)
 }
 
 fn feet_inches(span: f64) -> String {
@@ -36,63 +44,93 @@ fn feet_inches(span: f64) -> String {
 fn check_row(model: &Model, (species, grade): (Species, Grade), spacing: f64, sizes: &[&str], row: &str) {
     for (size, printed) in sizes.iter().zip(row.split(' ')) {
         let found = span(model, species, grade, size, spacing);
-        let capped = if found > 26.0 * 12.0 { 26.0 * 12.0 } else { found };
-        if printed != "-" {
-            assert_eq!(feet_inches(capped), printed, "{} {} {size} at {spacing}", species.name(), grade.name());
-        }
+        assert_eq!(feet_inches(found), printed, "{} {} {size} at {spacing}", species.name(), grade.name());
     }
 }
 
-const GRADES: [Grade; 4] = [Grade::SelectStructural, Grade::No1, Grade::No2, Grade::No3];
-const SPECIES: [Species; 4] =
-    [Species::DouglasFirLarch, Species::HemFir, Species::SouthernPine, Species::SprucePineFir];
+const fn species(of: SpanSpecies) -> Species {
+    match of {
+        SpanSpecies::DouglasFirLarch => Species::DouglasFirLarch,
+        SpanSpecies::HemFir => Species::HemFir,
+        SpanSpecies::SouthernPine => Species::SouthernPine,
+        SpanSpecies::SprucePineFir => Species::SprucePineFir,
+    }
+}
 
-/// IRC 2018 Table R802.5.1(2), page 405: ceiling joists, 20 psf live, 10 psf dead, L/240. All 128 cells but one: the
-/// Southern Pine Select Structural 2x8 at 19.2 in is 217.50 in, printed 18-2, and is left to its own assertion.
+const fn grade(of: SpanGrade) -> Grade {
+    match of {
+        SpanGrade::SelectStructural => Grade::SelectStructural,
+        SpanGrade::No1 => Grade::No1,
+        SpanGrade::No2 => Grade::No2,
+        SpanGrade::No3 => Grade::No3,
+    }
+}
+
+fn model(row: &SpanRow) -> Model {
+    let duration = match row.table {
+        SpanTable::FloorJoists40 | SpanTable::CeilingJoists20 => LoadDuration::TenYears,
+        SpanTable::Rafters50 | SpanTable::Rafters70 => LoadDuration::TwoMonths,
+        SpanTable::RaftersRoofLiveCeiling => LoadDuration::SevenDays,
+    };
+    assert!((duration.factor().value - row.table.load_duration_factor()).abs() < 1e-12);
+    Model {
+        live_psf: row.table.live().psf(),
+        dead_psf: row.dead.psf(),
+        deflection: row.table.deflection_limit(),
+        duration,
+    }
+}
+
+/// Base values of bending of the time when the building code's table was made, and those of today, psi. Only its rows
+/// follow them.
+fn older_bending(row: &SpanRow) -> Option<(f64, f64)> {
+    use SpanGrade::{No1, No2, No3, SelectStructural};
+    use SpanSpecies::{DouglasFirLarch, HemFir};
+    match (row.table, row.species, row.grade) {
+        (SpanTable::RaftersRoofLiveCeiling, DouglasFirLarch, SelectStructural) => Some((1450.0, 1500.0)),
+        (SpanTable::RaftersRoofLiveCeiling, DouglasFirLarch, No2) => Some((875.0, 900.0)),
+        (SpanTable::RaftersRoofLiveCeiling, DouglasFirLarch, No3) => Some((500.0, 525.0)),
+        (SpanTable::RaftersRoofLiveCeiling, HemFir, No1) => Some((950.0, 975.0)),
+        _ => None,
+    }
+}
+
+/// No table goes farther, inches.
+const LONGEST: f64 = 26.0 * 12.0;
+
+/// Sources: every row that was read of IRC Tables R502.3.1(2), R802.5.1(2), R802.4.1(5) and (7), and of IBC 2018 Table
+/// 2308.7.2(2), against today's design values: to the printed inch, which is half an inch either way. Where the building
+/// code's table follows older base values of bending, those are put in.
 #[test]
-fn ceiling_joists() {
-    let model = Model { live_psf: 20.0, dead_psf: 10.0, deflection: 240.0, duration: LoadDuration::TenYears };
-    let at_19_2 = [
-        ["8-11 14-0 18-5 23-7", "8-5 13-3 17-5 22-3", "8-9 13-9 - 23-1", "8-3 12-11 17-1 21-8"],
-        ["8-7 12-6 15-10 19-5", "8-3 12-4 15-8 19-2", "8-5 12-9 16-2 18-11", "8-0 11-9 14-10 18-2"],
-        ["8-2 11-11 15-1 18-5", "7-10 11-7 14-8 17-10", "7-4 11-0 13-11 16-6", "8-0 11-9 14-10 18-2"],
-        ["6-2 9-1 11-6 14-1", "6-1 8-10 11-3 13-8", "5-8 8-4 10-6 12-9", "6-1 8-10 11-3 13-8"],
-    ];
-    let at_24 = [
-        ["8-3 13-0 17-2 21-3", "7-10 12-3 16-2 20-6", "8-1 12-9 16-10 21-6", "7-8 12-0 15-10 19-5"],
-        ["7-8 11-2 14-2 17-4", "7-7 11-1 14-0 17-1", "7-8 11-5 14-6 16-11", "7-2 10-6 13-3 16-3"],
-        ["7-3 10-8 13-6 16-5", "7-1 10-4 13-1 16-0", "6-7 9-10 12-6 14-9", "7-2 10-6 13-3 16-3"],
-        ["5-7 8-1 10-3 12-7", "5-5 7-11 10-0 12-3", "5-1 7-5 9-5 11-5", "5-5 7-11 10-0 12-3"],
-    ];
-    for (spacing, page) in [(19.2, at_19_2), (24.0, at_24)] {
-        for (grade, rows) in GRADES.into_iter().zip(page) {
-            for (species, row) in SPECIES.into_iter().zip(rows) {
-                check_row(&model, (species, grade), spacing, &["2x4", "2x6", "2x8", "2x10"], row);
+fn every_row_that_was_read() {
+    let (mut cells, mut shares) = (0, Vec::new());
+    for row in SPANS.iter().chain(TABLE_2308_7_2_2) {
+        let model = model(row);
+        for (size, printed) in SPAN_SIZES.into_iter().zip(row.spans) {
+            let Some(printed) = printed else { continue };
+            let [bending, stiffness] =
+                limits(&model, species(row.species), grade(row.grade), size, row.spacing.inches());
+            let bending = bending * older_bending(row).map_or(1.0, |(then, now)| (then / now).sqrt());
+            let found = bending.min(stiffness);
+            let what = format!("{:?} {:?} {:?} {size} at {}", row.table, row.species, row.grade, row.spacing.inches());
+            cells += 1;
+            match printed {
+                PrintedSpan::Over26Feet => assert!(found > LONGEST - 0.5, "{what}: {found}"),
+                // Some rows print the end of the table as a span.
+                PrintedSpan::Of(printed) if printed.inches() >= LONGEST => {
+                    assert!(found > LONGEST - 0.5, "{what}: {found}");
+                }
+                PrintedSpan::Of(printed) => {
+                    shares.push(found / printed.inches());
+                    assert!((found - printed.inches()).abs() <= 0.51, "{what}: {found} against {}", printed.inches());
+                }
             }
         }
     }
-    let odd = span(&model, Species::SouthernPine, Grade::SelectStructural, "2x8", 19.2);
-    assert!((odd - 218.0).abs() < 0.51, "{odd}");
-}
-
-/// IBC 2018 Table 2308.7.2(2): rafters 12 in apart, 20 psf roof live, 10 or 20 psf dead, L/240, spans capped at 26 ft.
-/// Only rows that were made from the stresses of today.
-#[test]
-fn rafters() {
-    let rows = [
-        (Species::SouthernPine, Grade::No1, "9-10 15-6 20-5 26-0 26-0", "9-10 15-6 19-10 23-2 26-0"),
-        (Species::SouthernPine, Grade::No2, "9-5 14-9 19-6 23-5 26-0", "9-0 13-6 17-1 20-3 23-10"),
-        (Species::SouthernPine, Grade::No3, "8-0 11-9 14-10 18-0 21-4", "6-11 10-2 12-10 15-7 18-6"),
-        (Species::SprucePineFir, Grade::No2, "9-5 14-9 19-6 24-10 -", "9-5 14-4 18-2 22-3 25-9"),
-        (Species::SprucePineFir, Grade::No3, "8-7 12-6 15-10 19-5 22-6", "7-5 10-10 13-9 16-9 19-6"),
-        (Species::HemFir, Grade::No2, "9-2 14-5 19-0 24-3 -", "9-2 14-2 17-11 21-11 25-5"),
-    ];
-    for (species, grade, dead_10, dead_20) in rows {
-        for (dead_psf, row) in [(10.0, dead_10), (20.0, dead_20)] {
-            let model = Model { live_psf: 20.0, dead_psf, deflection: 240.0, duration: LoadDuration::SevenDays };
-            check_row(&model, (species, grade), 12.0, &["2x4", "2x6", "2x8", "2x10", "2x12"], row);
-        }
-    }
+    shares.sort_by(f64::total_cmp);
+    let at = |share: f64| shares[((shares.len() - 1) as f64 * share) as usize];
+    println!("{cells} cells; computed over printed: least {:.4}, middle {:.4}, most {:.4}", at(0.0), at(0.5), at(1.0));
+    assert!(cells > 500, "{cells}");
 }
 
 /// IRC 2015 Table R502.3.1(2), one cell as quoted in a forum thread: 2x10 No. 2 Spruce-Pine-Fir joists at 16 in, 15-5.

@@ -5,7 +5,7 @@
 //! opening (R602.7.5). And what an inspection asks of a wall: anchor bolts (R403.1.6, R602.11.1), notches and holes
 //! (R502.8, R602.6, R602.6.1), and how far uplift goes without a connector (R802.11.1). Nailing and stud sizes:
 //! R602.3. Where the code's own rules stop for wind and earthquakes (R301.2), and what fasteners in treated wood are made
-//! of (R317.3).
+//! of (R317.3). Spans of joists and rafters, the rows that were read ([`spans`]).
 //!
 //! Deliberately absent: Table R602.7(3), headers of open porches. The copy at hand is from memory and follows no
 //! bending model, so it is not used. The tables of R602.7 are those of the 2018 edition: that 2021 prints the same is
@@ -28,6 +28,7 @@ pub mod r602_6_1;
 pub mod r602_7;
 pub mod r602_7_5;
 pub mod r802_11;
+pub mod spans;
 
 pub(crate) use header_table::{HeaderTable, look_up};
 
