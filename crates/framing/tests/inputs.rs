@@ -60,7 +60,8 @@ fn nonsense(kind: Kind) -> &'static [&'static str] {
 }
 
 fn assert_is_a_sentence(field: &str, text: &str, problem: Option<&str>) {
-    let problem = problem.unwrap_or_else(|| panic!("{field}: {text} was taken"));
+    assert!(problem.is_some(), "{field}: {text} was taken");
+    let problem = problem.unwrap_or_default();
     assert!(problem.ends_with('.') && problem.contains(' '), "{field}: {problem}");
 }
 
