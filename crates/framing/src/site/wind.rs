@@ -10,6 +10,7 @@ use loads::wind::uplift::{LoadCaseOf, RoofUplift, uplift};
 use loads::wind::{Push, asd_factor};
 use measure::{Area, AreaLoad, Length};
 use standards::asce7_16::chapter_26::Enclosure;
+use standards::asce7_16::chapter_27::LOAD_CASES;
 use standards::asce7_16::chapter_30::roofs::{FLAT_WIDTHS, RoofZone, flat_zones};
 use standards::asce7_16::chapter_30::{WALL_COEFFICIENTS, WallZone, effective_wind_area};
 use standards::ibc_2018::section_1609_3::nominal_speed;
@@ -67,16 +68,17 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
 /// Which of the load cases count for a house of so many storeys.
 fn cases(about: &mut About<'_>, house: &House) {
     if house.storeys <= 2 {
-        about.say(
+        about.say(format!(
             "Wind on a corner: three quarters of both pushes act together. Cases that twist the house do not count for light \
-             frames to two storeys (ASCE 7-16 Fig. 28.3-1 and Appendix D, looked up).",
-        );
+             frames to two storeys ({}).",
+            words::source(LOAD_CASES)
+        ));
     } else {
-        about.outside(
-            "Given: three storeys. The cases of wind that twist a house are let off only to two storeys (ASCE 7-16 Fig. 28.3-1 \
-             and 27.3-8). An engineer works them; the push square to the walls is here."
-                .to_owned(),
-        );
+        about.outside(format!(
+            "Given: three storeys. The cases of wind that twist a house are let off only to two storeys ({}). An engineer works \
+             them; the push square to the walls is here.",
+            words::source(LOAD_CASES)
+        ));
     }
 }
 

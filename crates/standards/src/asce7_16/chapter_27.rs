@@ -10,6 +10,10 @@ pub const COEFFICIENTS: Source = Source::new(DOCUMENT, "Fig. 27.3-1", Status::Lo
 pub const DESIGN_PRESSURE: Source = Source::new(DOCUMENT, "Eq. 27.3-1", Status::LookedUp);
 /// Clause 26.11.1: gust-effect factor of a rigid building.
 pub const GUST: Source = Source::new(DOCUMENT, "26.11.1", Status::LookedUp);
+/// Load cases of the main frame. Their factors, and that Fig. 28.3-1 lets light frames to two storeys off the cases that
+/// twist, were read in a code that was built on this standard; that Appendix D does so for Fig. 27.3-8 is from memory.
+pub const LOAD_CASES: Source =
+    Source::new(DOCUMENT, "Figs. 27.3-8 and 28.3-1, Appendix D, load cases", Status::PartlyLookedUp);
 /// Clause 27.1.5: least loads.
 pub const LEAST: Source = Source::new(DOCUMENT, "27.1.5", Status::FromMemory);
 /// Clause 27.3.3: the underside of a windward overhang.
