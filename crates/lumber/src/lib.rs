@@ -21,6 +21,7 @@ mod names;
 mod product;
 mod reference;
 mod section;
+mod sheet;
 mod size;
 mod species;
 
@@ -35,6 +36,7 @@ pub use member::Member;
 pub use product::{Glulam, Lvl, Product, Sawn};
 pub use reference::ReferenceValues;
 pub use section::Section;
+pub use sheet::{SheetInput, SheetJoist};
 pub use size::SawnSize;
 pub use species::Species;
 pub use standards::nds_2018::{

@@ -7,5 +7,15 @@
 //! beyond the one it is handed; and it never answers outside the limits of the clauses it uses.
 
 pub mod beam;
+pub mod check;
+pub mod carrying_beam;
+mod choose;
+pub mod flexure;
 pub mod header;
+pub mod joist;
+pub mod limit;
+pub mod rafter;
+pub mod roof_beam;
+pub mod span_table;
+pub mod upright;
 pub mod working;

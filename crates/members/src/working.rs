@@ -1,5 +1,6 @@
 //! The working of a check: ordered steps that an engineer can follow and audit.
 
+use lumber::AdjustedValue;
 use standards::Source;
 
 /// Where the value of a step comes from.
@@ -57,6 +58,18 @@ impl Part {
     ) {
         self.steps.push(Step { symbol, meaning: meaning.into(), expression: expression.into(), value, unit, basis });
     }
+}
+
+/// A step of a design value with the factors that made it.
+pub(crate) fn adjusted_step(part: &mut Part, value: &AdjustedValue, meaning: &'static str) {
+    let mut expression = figure(value.reference.psi());
+    for factor in value.factors() {
+        expression.push_str(" × ");
+        expression.push_str(&figure(factor.value));
+        expression.push(' ');
+        expression.push_str(factor.symbol);
+    }
+    part.step(value.symbol, meaning, expression, (value.value.psi(), "psi"), Basis::Published(value.source));
 }
 
 /// A number for an expression: four significant figures or whole thousands with commas, no trailing zeros.

@@ -20,6 +20,7 @@ mod outside_table;
 mod source;
 pub mod span_row;
 pub mod technical_topic_tt_012;
+pub mod wood_floor_frequency;
 
 pub use outside_table::OutsideTable;
 pub use source::{Source, Status};

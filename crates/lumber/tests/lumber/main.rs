@@ -7,4 +7,3 @@ mod own_vectors;
 mod pieces;
 mod properties;
 mod published_examples;
-mod span_tables;

@@ -114,6 +114,19 @@ impl Beam {
         let placed = loads.iter().enumerate().map(|(index, load)| load.placed(index + 1, self.length));
         solve::solve(self, &placed.collect::<Result<Vec<_>, _>>()?)
     }
+
+    /// Works out the beam under each group of loads alone, in such a way that the solutions can be added with
+    /// [`Solution::sum`]: one group a kind of load, or a kind of load and a span.
+    ///
+    /// # Errors
+    /// As [`Beam::solve`]; loads are counted within their group.
+    pub fn solve_apart(&self, groups: &[Vec<Load>]) -> Result<Vec<Solution>, BeamError> {
+        let placed = |loads: &Vec<Load>| {
+            let placed = loads.iter().enumerate().map(|(index, load)| load.placed(index + 1, self.length));
+            placed.collect::<Result<Vec<_>, _>>()
+        };
+        solve::solve_apart(self, &groups.iter().map(placed).collect::<Result<Vec<_>, _>>()?)
+    }
 }
 
 fn check_supports(supports: &[Support], length: Length) -> Result<(), BeamError> {

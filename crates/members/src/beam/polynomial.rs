@@ -3,8 +3,8 @@
 /// The deflection of a beam under a load that changes in a straight line is of the fifth degree.
 const COEFFICIENTS: usize = 6;
 
-/// Halvings of a bracket: enough to take it from any length to under one unit in the last place.
-const HALVINGS: usize = 64;
+/// Steps to close a bracket in: halvings alone would take it from any length to under one unit in the last place.
+const MOST_STEPS: usize = 64;
 
 /// Coefficients from the constant up.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -27,36 +27,76 @@ impl Polynomial {
         Self(result)
     }
 
+    /// Adds so many times another.
+    pub(super) fn add(&mut self, times: f64, other: &Self) {
+        for (into, coefficient) in self.0.iter_mut().zip(&other.0) {
+            *into += times * coefficient;
+        }
+    }
+
     /// Every place between 0 and `end` where the sign changes, in order, to the last place of the number.
     ///
     /// Between two neighbouring sign changes of its derivative a polynomial only rises or only falls, so it crosses
-    /// zero there once or not at all; each crossing is closed in by halving. A place where it touches zero and turns
-    /// back is not a crossing and is not given. Where it is so flat that its value is rounding alone, a crossing may be
-    /// given more than once, close together.
-    pub(super) fn crossings(&self, end: f64) -> Vec<f64> {
+    /// zero there once or not at all; each crossing is closed in by Newton's steps, and by halving where such a step
+    /// would leave the bracket. A place where it touches zero and turns back is not a crossing and is not given. Where it
+    /// is so flat that its value is rounding alone, a crossing may be given more than once, close together.
+    pub(super) fn crossings(&self, end: f64) -> Crossings {
+        let mut found = Crossings::default();
         if self.0[1..].iter().all(|&coefficient| coefficient == 0.0) {
-            return Vec::new();
+            return found;
         }
-        let mut marks = vec![0.0];
-        marks.extend(self.derivative().crossings(end));
-        marks.push(end);
-        marks.windows(2).filter_map(|pair| self.crossing_between(pair[0], pair[1])).collect()
+        let derivative = self.derivative();
+        let turns = derivative.crossings(end);
+        let (mut low, mut starts_positive) = (0.0, self.at(0.0) > 0.0);
+        for high in turns.iter().copied().chain([end]) {
+            let ends_positive = self.at(high) > 0.0;
+            if starts_positive != ends_positive {
+                found.push(self.closed_in(&derivative, (low, high), starts_positive));
+            }
+            (low, starts_positive) = (high, ends_positive);
+        }
+        found
     }
 
-    fn crossing_between(&self, mut low: f64, mut high: f64) -> Option<f64> {
-        let starts_positive = self.at(low) > 0.0;
-        if starts_positive == (self.at(high) > 0.0) {
-            return None;
-        }
-        for _ in 0..HALVINGS {
-            let middle = 0.5 * (low + high);
-            if (self.at(middle) > 0.0) == starts_positive {
-                low = middle;
+    fn closed_in(&self, derivative: &Self, (mut low, mut high): (f64, f64), starts_positive: bool) -> f64 {
+        let mut place = 0.5 * (low + high);
+        for _ in 0..MOST_STEPS {
+            let value = self.at(place);
+            if (value > 0.0) == starts_positive {
+                low = place;
             } else {
-                high = middle;
+                high = place;
             }
+            let newton = place - value / derivative.at(place);
+            let next = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
+            if next == place || (next - place).abs() <= f64::EPSILON * high {
+                return next;
+            }
+            place = next;
         }
-        Some(0.5 * (low + high))
+        place
+    }
+}
+
+/// Places where a polynomial crosses zero, from left to right. One of the fifth degree has five at most.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Crossings {
+    places: [f64; COEFFICIENTS],
+    count: usize,
+}
+
+impl Crossings {
+    fn push(&mut self, place: f64) {
+        self.places[self.count] = place;
+        self.count += 1;
+    }
+}
+
+impl core::ops::Deref for Crossings {
+    type Target = [f64];
+
+    fn deref(&self) -> &[f64] {
+        &self.places[..self.count]
     }
 }
 

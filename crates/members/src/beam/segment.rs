@@ -5,6 +5,13 @@
 use super::polynomial::Polynomial;
 use super::strips::Strip;
 
+/// Two ends, one turn of a straight shear, two of a parabola, four of a slope of the fourth degree; and room for a place
+/// that rounding gives twice.
+const MOST_TURNS: usize = 20;
+
+/// A turn so near an end, as a share of the length, is the end: what is known there is not lost to rounding.
+const AT_AN_END: f64 = 1e-12;
+
 /// What goes on inside the beam at one place.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct State {
@@ -86,14 +93,31 @@ impl Segment {
     }
 
     /// From the segment's own start: its two ends and each place inside where shear, moment or deflection may turn.
-    pub(super) fn turning_points(&self) -> Vec<f64> {
-        let mut places = vec![0.0];
-        places.extend(self.shear.derivative().crossings(self.length()));
-        places.extend(self.shear.crossings(self.length()));
-        places.extend(self.slope.crossings(self.length()));
-        places.push(self.length());
-        places.sort_by(f64::total_cmp);
-        places
+    pub(super) fn turning_points(&self) -> impl Iterator<Item = f64> {
+        let (mut places, mut count) = ([0.0; MOST_TURNS], 2);
+        places[1] = self.length();
+        let at_an_end = self.length() * AT_AN_END;
+        let inside = at_an_end..self.length() - at_an_end;
+        for turns in [self.shear.derivative(), self.shear, self.slope].map(|of| of.crossings(self.length())) {
+            for turn in turns.iter().filter(|turn| inside.contains(turn)) {
+                places[count] = *turn;
+                count += 1;
+            }
+        }
+        places[..count].sort_unstable_by(f64::total_cmp);
+        places.into_iter().take(count)
+    }
+
+    /// Adds so many times what goes on in the same piece under other loads.
+    pub(super) fn add(&mut self, times: f64, other: &Self) {
+        self.deflection.add(times, &other.deflection);
+        self.slope.add(times, &other.slope);
+        self.moment.add(times, &other.moment);
+        self.shear.add(times, &other.shear);
+        self.last.shear += times * other.last.shear;
+        self.last.moment += times * other.last.moment;
+        self.last.slope += times * other.last.slope;
+        self.last.deflection += times * other.last.deflection;
     }
 }
 

@@ -4,6 +4,7 @@ use measure::{FlexuralRigidity, Force, Length, Moment, Ratio};
 
 use super::load::on_beam;
 use super::segment::Segment;
+use super::solve::extremes;
 use super::{Beam, BeamError, Extremes};
 
 /// What a support gives to the beam.
@@ -84,8 +85,50 @@ impl Section {
 impl Solution {
     /// There must be one segment and one stretch at least, each from left to right without a gap.
     pub(super) fn new(beam: Beam, reactions: Vec<Reaction>, segments: Vec<Segment>, stretches: Vec<Stretch>) -> Self {
-        let extremes = stretches.iter().fold(stretches[0].extremes, |all, next| all.merged(next.extremes));
+        let extremes = merged(&stretches);
         Self { beam, reactions, segments, stretches, extremes }
+    }
+
+    /// So many times each solution, added: the same as solving the beam under all those loads together.
+    ///
+    /// They must come from one call of [`Beam::solve_apart`]; none gives none, and so does a sum too large to compute.
+    ///
+    /// ```
+    /// use measure::{FlexuralRigidity, Length, LineLoad};
+    /// use members::beam::{Beam, Solution};
+    ///
+    /// let beam = Beam::simple_span(Length::from_feet(10.0), FlexuralRigidity::from_pound_square_inches(1.0e8))?;
+    /// let groups = [10.0, 40.0].map(|plf| vec![beam.uniform(LineLoad::from_plf(plf))]);
+    /// let apart = beam.solve_apart(&groups)?;
+    /// let both = Solution::sum([(1.0, &apart[0]), (0.75, &apart[1])]).expect("two were given");
+    /// assert!((both.reactions()[0].force.pounds() - 200.0).abs() < 1e-9);
+    /// # Ok::<(), members::beam::BeamError>(())
+    /// ```
+    #[must_use]
+    pub fn sum<'s>(parts: impl IntoIterator<Item = (Ratio, &'s Self)>) -> Option<Self> {
+        let mut parts = parts.into_iter();
+        let (times, first) = parts.next()?;
+        let mut sum = first.clone();
+        sum.add(times - 1.0, first);
+        parts.for_each(|(times, part)| sum.add(times, part));
+        let mut from = 0;
+        for stretch in &mut sum.stretches {
+            let count = sum.segments[from..].partition_point(|segment| segment.end <= stretch.to.inches());
+            stretch.extremes = extremes(&sum.beam, &sum.segments[from..from + count]).ok()??;
+            from += count;
+        }
+        sum.extremes = merged(&sum.stretches);
+        Some(sum)
+    }
+
+    fn add(&mut self, times: Ratio, other: &Self) {
+        for (into, reaction) in self.reactions.iter_mut().zip(&other.reactions) {
+            into.force += reaction.force * times;
+            into.moment += reaction.moment * times;
+        }
+        for (into, segment) in self.segments.iter_mut().zip(&other.segments) {
+            into.add(times, segment);
+        }
     }
 
     /// The beam that was solved.
@@ -137,7 +180,7 @@ impl Solution {
     #[must_use]
     pub fn diagram(&self, between: u16) -> Vec<Section> {
         let points = |segment| {
-            let mut places = Segment::turning_points(segment);
+            let mut places: Vec<f64> = Segment::turning_points(segment).collect();
             let step = segment.length() / (f64::from(between) + 1.0);
             places.extend((1..=between).map(|index| step * f64::from(index)));
             places.sort_by(f64::total_cmp);
@@ -155,4 +198,8 @@ impl Solution {
         let segment = &self.segments[index];
         Ok(Section::new(segment, place - segment.start, self.beam.ei()))
     }
+}
+
+fn merged(stretches: &[Stretch]) -> Extremes {
+    stretches.iter().fold(stretches[0].extremes, |all, next| all.merged(next.extremes))
 }

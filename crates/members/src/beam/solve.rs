@@ -5,14 +5,29 @@ use measure::{Force, Length, Moment};
 use super::frame::Frame;
 use super::load::PlacedLoad;
 use super::segment::{Segment, State, carry};
-use super::strips::{Strip, cut};
+use super::strips::{Strip, places, strips};
 use super::{Beam, BeamError, Extremes, Reaction, Restraint, Section, Solution, Stretch, StretchKind};
 
 /// Far above any beam and far below what a number can hold, so that no sum or quotient of results overflows.
 const LARGEST: f64 = 1e100;
 
 pub(super) fn solve(beam: &Beam, loads: &[PlacedLoad]) -> Result<Solution, BeamError> {
-    let strips = cut(beam.length().inches(), beam.supports().iter().map(|support| support.at.inches()), loads);
+    let places = places(beam.length().inches(), supports(beam), loads);
+    solve_cut(beam, &places, loads)
+}
+
+/// One solution for each group of loads, all cut at the same places, so that they can be added.
+pub(super) fn solve_apart(beam: &Beam, groups: &[Vec<PlacedLoad>]) -> Result<Vec<Solution>, BeamError> {
+    let places = places(beam.length().inches(), supports(beam), groups.iter().flatten());
+    groups.iter().map(|loads| solve_cut(beam, &places, loads)).collect()
+}
+
+fn supports(beam: &Beam) -> impl Iterator<Item = f64> {
+    beam.supports().iter().map(|support| support.at.inches())
+}
+
+fn solve_cut(beam: &Beam, places: &[f64], loads: &[PlacedLoad]) -> Result<Solution, BeamError> {
+    let strips = strips(places, loads);
     let frame = Frame::new(beam.supports(), &strips);
     let legs = frame.legs();
     let (mut segments, mut stretches, mut ends) = (Vec::new(), Vec::new(), Vec::new());
@@ -39,7 +54,7 @@ pub(super) fn solve(beam: &Beam, loads: &[PlacedLoad]) -> Result<Solution, BeamE
 }
 
 /// The extremes over neighbouring segments, or `None` if there are none.
-fn extremes(beam: &Beam, segments: &[Segment]) -> Result<Option<Extremes>, BeamError> {
+pub(super) fn extremes(beam: &Beam, segments: &[Segment]) -> Result<Option<Extremes>, BeamError> {
     let mut held: Option<Extremes> = None;
     for segment in segments {
         for t in segment.turning_points() {

@@ -17,8 +17,12 @@ pub(super) struct Strip {
     pub(super) couple: f64,
 }
 
-/// The strips of a beam from left to right. The last has no length: it holds what acts at the beam's right end.
-pub(super) fn cut(length: f64, supports: impl Iterator<Item = f64>, loads: &[PlacedLoad]) -> Vec<Strip> {
+/// Every place of a beam where a load or a support starts, ends or acts, from left to right.
+pub(super) fn places<'l>(
+    length: f64,
+    supports: impl Iterator<Item = f64>,
+    loads: impl IntoIterator<Item = &'l PlacedLoad>,
+) -> Vec<f64> {
     let mut places = vec![0.0, length];
     places.extend(supports);
     for load in loads {
@@ -29,6 +33,11 @@ pub(super) fn cut(length: f64, supports: impl Iterator<Item = f64>, loads: &[Pla
     }
     places.sort_by(f64::total_cmp);
     places.dedup();
+    places
+}
+
+/// The strips of a beam between such places. The last has no length: it holds what acts at the beam's right end.
+pub(super) fn strips(places: &[f64], loads: &[PlacedLoad]) -> Vec<Strip> {
     let ends = places.iter().skip(1).chain(places.last());
     places.iter().zip(ends).map(|(&start, &end)| strip(start, end, loads)).collect()
 }
@@ -52,7 +61,7 @@ fn strip(start: f64, end: f64, loads: &[PlacedLoad]) -> Strip {
 
 #[cfg(test)]
 mod tests {
-    use super::{PlacedLoad, cut};
+    use super::{PlacedLoad, places, strips};
 
     #[test]
     fn a_beam_is_cut_once_at_each_place_and_loads_add_up() {
@@ -62,7 +71,7 @@ mod tests {
             PlacedLoad::Point { at: 20.0, force: 7.0 },
             PlacedLoad::Couple { at: 40.0, moment: 3.0 },
         ];
-        let strips = cut(40.0, [0.0, 20.0].into_iter(), &loads);
+        let strips = strips(&places(40.0, [0.0, 20.0].into_iter(), &loads), &loads);
         let starts: Vec<f64> = strips.iter().map(|strip| strip.start).collect();
         assert_eq!(starts, [0.0, 10.0, 20.0, 30.0, 40.0]);
         let intensities: Vec<f64> = strips.iter().map(|strip| strip.intensity).collect();

@@ -6,6 +6,8 @@ use lumber::{Conditions, Grade, Member, SawnSize, Species};
 use measure::{AreaLoad, Length, Ratio};
 use standards::asce7_16::chapter_30::WallZone;
 
+pub use crate::check::DeflectionLimits;
+
 /// What stands on the header: it decides whether its top edge can roll sideways.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Above {
@@ -46,15 +48,6 @@ pub enum Wind {
     Given(AreaLoad),
     /// An inner wall: none.
     None,
-}
-
-/// Deflection limits, as the `n` of `L/n`.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct DeflectionLimits {
-    /// Under live load.
-    pub live: Ratio,
-    /// Under total load.
-    pub total: Ratio,
 }
 
 /// The inputs of a header check, as quantities.

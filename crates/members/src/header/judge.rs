@@ -13,6 +13,7 @@ use super::result::{Check, Limit, Misfit, Tried};
 use super::room;
 use super::wind::HeaderWind;
 use crate::beam::simple_span_uniform;
+use crate::check::keep_worst;
 
 /// The most jacks one side is given; more than that is a post, and its own design.
 pub(super) const MOST_JACKS: u8 = 5;
@@ -182,7 +183,7 @@ impl Trial<'_> {
         };
         let share = chapter_3::two_way_bending(down, across, self.critical)
             .map_or(ROLLED_OVER, |share| share.value.min(ROLLED_OVER));
-        keep_worst(checks, share_check(Limit::Wind, share, demand.combination));
+        keep_worst(checks, Check::of_share(Limit::Wind, share, demand.combination));
         Ok(())
     }
 
@@ -211,7 +212,7 @@ fn too_slender(member: &Member, span: Length, above: Option<Above>) -> Option<Ch
     }
     let effective = chapter_3::effective_length(BendingCase::SimpleUniform, span, section.depth).value;
     let outside = chapter_3::slenderness_ratio(effective, section.depth, section.breadth).err()?;
-    Some(check(Limit::Slenderness, (outside.given, MOST_SLENDER, ""), Combination::Dead))
+    Some(Check::new(Limit::Slenderness, (outside.given, MOST_SLENDER, ""), Combination::Dead))
 }
 
 /// The most that the slenderness ratio `R_B` may be (NDS 2018 3.3.3.7).
@@ -253,31 +254,14 @@ impl Strengths {
     }
 }
 
-/// Keeps one check of each limit, in the order of the limits.
-fn keep_worst(checks: &mut Vec<Check>, check: Check) {
-    match checks.binary_search_by_key(&check.limit, |kept| kept.limit) {
-        Ok(place) if check.share > checks[place].share => checks[place] = check,
-        Ok(_) => {}
-        Err(place) => checks.insert(place, check),
-    }
-}
-
 fn stress(limit: Limit, demand: Stress, capacity: Stress, combination: Combination) -> Check {
-    check(limit, (demand.psi(), capacity.psi(), "psi"), combination)
+    Check::new(limit, (demand.psi(), capacity.psi(), "psi"), combination)
 }
 
 fn force(limit: Limit, demand: Force, capacity: Force, combination: Combination) -> Check {
-    check(limit, (demand.pounds(), capacity.pounds(), "lb"), combination)
+    Check::new(limit, (demand.pounds(), capacity.pounds(), "lb"), combination)
 }
 
 fn length(limit: Limit, demand: Length, capacity: Length, combination: Combination) -> Check {
-    check(limit, (demand.inches(), capacity.inches(), "in"), combination)
-}
-
-const fn share_check(limit: Limit, share: Ratio, combination: Combination) -> Check {
-    Check { limit, share, demand: share, capacity: 1.0, unit: "", combination }
-}
-
-fn check(limit: Limit, (demand, capacity, unit): (f64, f64, &'static str), combination: Combination) -> Check {
-    Check { limit, share: demand / capacity, demand, capacity, unit, combination }
+    Check::new(limit, (demand.inches(), capacity.inches(), "in"), combination)
 }

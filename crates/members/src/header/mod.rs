@@ -19,18 +19,21 @@ mod wind;
 mod working;
 
 pub use input::{Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderInput, Wall, Wind};
+pub use crate::check::Verdict;
 pub use result::{
-    Check, CutKind, CutPiece, GapAnswer, HeaderAnswer, KingTable, Kings, Limit, Misfit, TableAnswer, Tried, Verdict,
+    Check, CutKind, CutPiece, GapAnswer, HeaderAnswer, KingTable, Kings, Limit, Misfit, TableAnswer, Tried,
 };
 
 use loads::header::{HeaderLoads, line_loads};
 use lumber::{Family, Member, candidates::header_candidates};
-use measure::{Force, Length, LineLoad};
+use measure::{Force, Length, LineLoad, Ratio};
 
 use demand::{demands, design_span};
 use jacks::Jacks;
 use judge::{Case, ROLLED_OVER, judge};
 use wind::HeaderWind;
+
+use crate::choose::{Candidate, best, smallest_of_each_family};
 
 /// Two top plates.
 pub(crate) const TOP_PLATES: Length = Length::from_inches(3.0);
@@ -55,7 +58,8 @@ pub fn check_header(input: &HeaderInput) -> HeaderAnswer {
     let loads = line_loads(&input.tributary, &input.site);
     let tried = try_all(input, &loads);
     let smallest = smallest_of_each_family(&tried);
-    let judged = judged(&tried, &smallest, input);
+    let chosen = input.chosen.as_ref().and_then(|chosen| tried.iter().position(|tried| tried.member == *chosen));
+    let judged = best(&tried, &smallest, chosen);
     answer(input, loads, tried, smallest, judged)
 }
 
@@ -93,37 +97,28 @@ pub fn one_jack_bearing(input: &HeaderInput, member: &Member) -> Option<Check> {
     judge::bearing_on(member, 1, &Case { input, loads: &loads.cases, jacks: &jacks, wind: None })
 }
 
-/// Families in the order in which the answer prefers them.
-const PREFERENCE: [Family; 6] =
-    [Family::BuiltUp2x, Family::Labelled, Family::Lvl, Family::Sawn4x, Family::Sawn6x, Family::Glulam];
+impl Candidate for Tried {
+    fn family(&self) -> Family {
+        self.family
+    }
 
-fn smallest_of_each_family(tried: &[Tried]) -> Vec<usize> {
-    let area = |index: &usize| tried[*index].member.section().area.square_inches();
-    let smallest_of = |family| {
-        (0..tried.len())
-            .filter(|&index| tried[index].family == family && tried[index].works())
-            .min_by(|a, b| area(a).total_cmp(&area(b)))
-    };
-    PREFERENCE.into_iter().filter_map(smallest_of).collect()
-}
+    fn area(&self) -> f64 {
+        self.member.section().area.square_inches()
+    }
 
-/// How near a size that carries nothing comes: a share that says no more than "rolled over" does not tell.
-fn telling_share(tried: &Tried) -> f64 {
-    let shares = tried.checks.iter().map(|check| check.share).filter(|share| *share < ROLLED_OVER);
-    shares.reduce(f64::max).unwrap_or(f64::INFINITY)
-}
+    fn works(&self) -> bool {
+        Self::works(self)
+    }
 
-/// The chosen size; else the preferred one that works; else the one that comes nearest to it.
-fn judged(tried: &[Tried], smallest: &[usize], input: &HeaderInput) -> usize {
-    let chosen = input.chosen.as_ref().and_then(|chosen| tried.iter().position(|tried| tried.member == *chosen));
-    let least_used = || {
-        let rank = |tried: &Tried| (u8::from(tried.misfit.is_some()), telling_share(tried));
-        (0..tried.len()).min_by(|&a, &b| {
-            let ((misfit_a, share_a), (misfit_b, share_b)) = (rank(&tried[a]), rank(&tried[b]));
-            misfit_a.cmp(&misfit_b).then(share_a.total_cmp(&share_b))
-        })
-    };
-    chosen.or_else(|| smallest.first().copied()).or_else(least_used).unwrap_or_default()
+    fn fits(&self) -> bool {
+        self.misfit.is_none()
+    }
+
+    /// A share that says no more than "rolled over" does not tell.
+    fn telling_share(&self) -> Ratio {
+        let shares = self.checks.iter().map(|check| check.share).filter(|share| *share < ROLLED_OVER);
+        shares.reduce(f64::max).unwrap_or(f64::INFINITY)
+    }
 }
 
 fn answer(

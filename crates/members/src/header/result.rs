@@ -5,47 +5,9 @@ use loads::snow::RoofSnow;
 use lumber::{Family, Member};
 use measure::{AreaLoad, Force, Length, LineLoad, Ratio};
 use standards::Source;
-use standards::asce7_16::chapter_2::Combination;
 
+use crate::check::{Verdict, governing};
 use crate::working::Part;
-
-/// Whether a part carries what is asked of it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Verdict {
-    /// It does.
-    Carries,
-    /// It does, with less than one per cent to spare.
-    AtLimit,
-    /// It does not.
-    TooSmall,
-    /// The rules used here give no answer.
-    Outside,
-}
-
-/// From this share of capacity on, up to the limit itself, the verdict is *at the limit*.
-const AT_LIMIT_FROM: Ratio = 0.99;
-
-impl Verdict {
-    /// The verdict of a share of capacity. Anything over the limit, however little, is too small.
-    #[must_use]
-    pub fn of(share: Ratio) -> Self {
-        if share.is_nan() {
-            Self::Outside
-        } else if share > 1.0 {
-            Self::TooSmall
-        } else if share >= AT_LIMIT_FROM {
-            Self::AtLimit
-        } else {
-            Self::Carries
-        }
-    }
-
-    /// Whether it carries, be it only just.
-    #[must_use]
-    pub const fn holds(self) -> bool {
-        matches!(self, Self::Carries | Self::AtLimit)
-    }
-}
 
 /// What limits a header.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -101,22 +63,8 @@ impl Limit {
     }
 }
 
-/// One limit of one size: what is asked, what there is, and under which combination.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Check {
-    /// What limits.
-    pub limit: Limit,
-    /// Share of capacity used.
-    pub share: Ratio,
-    /// What is asked, in `unit`; a share for limits that have no one unit.
-    pub demand: f64,
-    /// What there is, in `unit`.
-    pub capacity: f64,
-    /// Unit of both: `psi`, `in`, `lb`, or empty.
-    pub unit: &'static str,
-    /// The combination that governs it.
-    pub combination: Combination,
-}
+/// One limit of one size of header.
+pub type Check = crate::check::Check<Limit>;
 
 /// Why a size cannot stand in this wall, whatever it carries.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -154,7 +102,7 @@ impl Tried {
     /// The limit that uses the greatest share.
     #[must_use]
     pub fn governing(&self) -> Option<&Check> {
-        self.checks.iter().reduce(|most, check| if check.share > most.share { check } else { most })
+        governing(&self.checks)
     }
 
     /// The verdict on its strength and stiffness.

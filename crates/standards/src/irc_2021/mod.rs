@@ -17,6 +17,7 @@ pub mod r301_2;
 pub mod r301_6;
 pub mod r317_3;
 pub mod r403_1_6;
+pub mod r502;
 pub mod r502_6;
 pub mod r502_8;
 pub mod r602_11;
@@ -28,6 +29,7 @@ pub mod r602_6_1;
 pub mod r602_7;
 pub mod r602_7_5;
 pub mod r802_11;
+pub mod r802_4;
 pub mod spans;
 
 pub(crate) use header_table::{HeaderTable, look_up};

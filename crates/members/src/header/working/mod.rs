@@ -6,7 +6,7 @@ mod ends;
 mod sag;
 
 use loads::header::{LoadOf, LoadPart, MadeOf};
-use lumber::{Adjusted, AdjustedValue};
+use lumber::Adjusted;
 use measure::Length;
 use standards::asce7_16::chapter_2::{Combination, LoadCase};
 use standards::irc_2021::r502_6;
@@ -17,6 +17,7 @@ use super::demand::{Demand, JACK_THICKNESS, demands, design_span};
 use super::judge::{Case, conditions};
 use super::result::{Check, Limit, Tried};
 use crate::working::{Basis, Part, figure};
+pub(super) use crate::working::adjusted_step;
 
 /// What the parts of a working share.
 struct Sheet<'a> {
@@ -172,17 +173,6 @@ impl Sheet<'_> {
 
 fn jacks_in_words(jacks: u8) -> String {
     format!("{jacks} jack{}", if jacks == 1 { "" } else { "s" })
-}
-
-pub(super) fn adjusted_step(part: &mut Part, value: &AdjustedValue, meaning: &'static str) {
-    let mut expression = figure(value.reference.psi());
-    for factor in value.factors() {
-        expression.push_str(" × ");
-        expression.push_str(&figure(factor.value));
-        expression.push(' ');
-        expression.push_str(factor.symbol);
-    }
-    part.step(value.symbol, meaning, expression, (value.value.psi(), "psi"), Basis::Published(value.source));
 }
 
 fn quotient(check: &Check) -> String {

@@ -3,47 +3,30 @@
 //! Model of the tables: simple span; bending under dead and live load; deflection under live load; the smaller span to
 //! the nearest inch; no own weight.
 
-use crate::common::{REPETITIVE, sawn, stresses};
-use lumber::{Grade, LoadDuration, Species};
-use measure::math;
+#![expect(clippy::unwrap_used, reason = "a piece without a value is the report")]
+
+use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
+use measure::{AreaLoad, Length};
+use members::span_table::{LONGEST, ModelSpan, SpanModel, model_span};
 use standards::ibc_2018::table_2308_7_2::TABLE_2308_7_2_2;
 use standards::irc_2021::spans::SPANS;
 use standards::span_row::{PrintedSpan, SPAN_SIZES, SpanGrade, SpanRow, SpanSpecies, SpanTable};
 
-/// What a table is made for.
-struct Model {
-    live_psf: f64,
-    dead_psf: f64,
-    deflection: f64,
-    duration: LoadDuration,
+fn limits(model: &SpanModel, species: Species, grade: Grade, size: &str, spacing: Length) -> ModelSpan {
+    let size = SawnSize::from_text(size).unwrap();
+    let member = Member::single(Product::Sawn(Sawn { species, grade, size }));
+    model_span(model, &member, Conditions::default(), spacing).unwrap()
 }
 
-/// What bending allows and what deflection allows, inches, not rounded.
-fn limits(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64) -> [f64; 2] {
-    let member = sawn(species, grade, size);
-    let (found, section) = (stresses(&member, REPETITIVE, model.duration), member.section());
-    let per_inch = |psf: f64| psf * spacing / 144.0;
-    let moment = (found.fb_star * section.section_modulus_strong).inch_pounds();
-    let bending = (8.0 * moment / per_inch(model.live_psf + model.dead_psf)).sqrt();
-    let stiffness = (found.e * section.second_moment_strong).pound_square_inches();
-    let cube = 384.0 * stiffness / (5.0 * per_inch(model.live_psf) * model.deflection);
-    [bending, math::pow(cube, 1.0 / 3.0)]
-}
-
-fn span(model: &Model, species: Species, grade: Grade, size: &str, spacing: f64) -> f64 {
-    let [bending, stiffness] = limits(model, species, grade, size, spacing);
-    bending.min(stiffness)
-}
-
-fn feet_inches(span: f64) -> String {
-    let inches = span.round();
+fn feet_inches(span: ModelSpan) -> String {
+    let inches = span.printed().unwrap().inches();
     format!("{}-{}", (inches / 12.0).floor(), inches % 12.0)
 }
 
 #[track_caller]
-fn check_row(model: &Model, (species, grade): (Species, Grade), spacing: f64, sizes: &[&str], row: &str) {
+fn check_row(model: &SpanModel, (species, grade): (Species, Grade), spacing: f64, sizes: &[&str], row: &str) {
     for (size, printed) in sizes.iter().zip(row.split(' ')) {
-        let found = span(model, species, grade, size, spacing);
+        let found = limits(model, species, grade, size, Length::from_inches(spacing));
         assert_eq!(feet_inches(found), printed, "{} {} {size} at {spacing}", species.name(), grade.name());
     }
 }
@@ -66,21 +49,6 @@ const fn grade(of: SpanGrade) -> Grade {
     }
 }
 
-fn model(row: &SpanRow) -> Model {
-    let duration = match row.table {
-        SpanTable::FloorJoists40 | SpanTable::CeilingJoists20 => LoadDuration::TenYears,
-        SpanTable::Rafters50 | SpanTable::Rafters70 => LoadDuration::TwoMonths,
-        SpanTable::RaftersRoofLiveCeiling => LoadDuration::SevenDays,
-    };
-    assert!((duration.factor().value - row.table.load_duration_factor()).abs() < 1e-12);
-    Model {
-        live_psf: row.table.live().psf(),
-        dead_psf: row.dead.psf(),
-        deflection: row.table.deflection_limit(),
-        duration,
-    }
-}
-
 /// Base values of bending of the time when the building code's table was made, and those of today, psi. Only its rows
 /// follow them.
 fn older_bending(row: &SpanRow) -> Option<(f64, f64)> {
@@ -95,9 +63,6 @@ fn older_bending(row: &SpanRow) -> Option<(f64, f64)> {
     }
 }
 
-/// No table goes farther, inches.
-const LONGEST: f64 = 26.0 * 12.0;
-
 /// Sources: every row that was read of IRC Tables R502.3.1(2), R802.5.1(2), R802.4.1(5) and (7), and of IBC 2018 Table
 /// 2308.7.2(2), against today's design values: to the printed inch, which is half an inch either way. Where the building
 /// code's table follows older base values of bending, those are put in.
@@ -105,20 +70,20 @@ const LONGEST: f64 = 26.0 * 12.0;
 fn every_row_that_was_read() {
     let (mut cells, mut shares) = (0, Vec::new());
     for row in SPANS.iter().chain(TABLE_2308_7_2_2) {
-        let model = model(row);
+        let model = SpanModel::of(row.table, row.dead);
+        assert!((model.duration.factor().value - row.table.load_duration_factor()).abs() < 1e-12);
         for (size, printed) in SPAN_SIZES.into_iter().zip(row.spans) {
             let Some(printed) = printed else { continue };
-            let [bending, stiffness] =
-                limits(&model, species(row.species), grade(row.grade), size, row.spacing.inches());
-            let bending = bending * older_bending(row).map_or(1.0, |(then, now)| (then / now).sqrt());
-            let found = bending.min(stiffness);
+            let today = limits(&model, species(row.species), grade(row.grade), size, row.spacing);
+            let then = older_bending(row).map_or(1.0, |(then, now): (f64, f64)| (then / now).sqrt());
+            let found = (today.bending * then).min(today.sag).inches();
             let what = format!("{:?} {:?} {:?} {size} at {}", row.table, row.species, row.grade, row.spacing.inches());
             cells += 1;
             match printed {
-                PrintedSpan::Over26Feet => assert!(found > LONGEST - 0.5, "{what}: {found}"),
+                PrintedSpan::Over26Feet => assert!(found > LONGEST.inches() - 0.5, "{what}: {found}"),
                 // Some rows print the end of the table as a span.
-                PrintedSpan::Of(printed) if printed.inches() >= LONGEST => {
-                    assert!(found > LONGEST - 0.5, "{what}: {found}");
+                PrintedSpan::Of(printed) if printed >= LONGEST => {
+                    assert!(found > LONGEST.inches() - 0.5, "{what}: {found}");
                 }
                 PrintedSpan::Of(printed) => {
                     shares.push(found / printed.inches());
@@ -137,7 +102,9 @@ fn every_row_that_was_read() {
 /// The rest are *own* vectors of the same model.
 #[test]
 fn floor_joists() {
-    let model = Model { live_psf: 40.0, dead_psf: 10.0, deflection: 360.0, duration: LoadDuration::TenYears };
+    let psf = AreaLoad::from_psf;
+    let model =
+        SpanModel { live: psf(40.0), dead: psf(10.0), sag_over: 360.0, duration: LoadDuration::TenYears };
     let species = [Species::DouglasFirLarch, Species::HemFir, Species::SouthernPine, Species::SprucePineFir];
     let rows = [
         (12.0, ["10-9 14-2 18-0 20-11", "10-0 13-2 16-10 20-4", "10-3 13-6 16-2 19-1", "10-3 13-6 17-3 20-7"]),
