@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::bars::{NoticeBar, PlaceBar, TitleBlock, UpdateBar};
 use crate::browser;
 use crate::desk::Desk;
-use crate::members::Members;
+use crate::header::HeaderPlace;
 use crate::place::Place;
 use crate::route::Route;
 use crate::sheets::{SaveSheet, SavedSheet, WorkingSheet};
@@ -38,7 +38,7 @@ pub fn App(
             </div>
             <main class="page" id="page" data-place=move || place.get().address()>
                 {move || match place.get() {
-                    Place::Members => view! { <Members /> }.into_any(),
+                    Place::Members => view! { <HeaderPlace /> }.into_any(),
                     other => view! { <NotHere place=other /> }.into_any(),
                 }}
             </main>

@@ -3,8 +3,8 @@
 //! *Invariant*: no engineering is computed and nothing is decided here. What is on the screen comes from
 //! `view::header::screen`, a pure function of what was typed; what was typed is the only thing that is kept.
 //!
-//! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `members` and `site`
-//! are the places; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
+//! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `header`,
+//! `member` and `site` are places; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
 //! rather than filled in.
 
 mod answer_strip;
@@ -16,10 +16,11 @@ mod browser;
 mod desk;
 mod fields;
 mod figure;
+mod header;
 mod inspection;
 mod laid;
 mod local_time;
-mod members;
+mod member;
 mod picture;
 mod place;
 mod route;
@@ -27,6 +28,7 @@ mod sheets;
 mod site;
 mod storage;
 mod theme;
+mod values;
 mod viewport;
 mod worker;
 
@@ -63,9 +65,20 @@ pub fn start_site() {
     broken::catch();
     wasm_bindgen_futures::spawn_local(async {
         theme::apply(theme::chosen());
-        let found = site::at_start().await;
+        let found = values::at_start().await;
         viewport::follow();
         mount_to_body(move || view! { <site::App found=found /> });
+    });
+}
+
+/// Opens what was kept, then shows the page of the members beside the header.
+pub fn start_member() {
+    broken::catch();
+    wasm_bindgen_futures::spawn_local(async {
+        theme::apply(theme::chosen());
+        let found = values::at_start().await;
+        viewport::follow();
+        mount_to_body(move || view! { <member::App found=found /> });
     });
 }
 

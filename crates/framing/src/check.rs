@@ -6,9 +6,11 @@ use serde::{Deserialize, Serialize};
 use crate::HeaderCase;
 use crate::answering::reply;
 use crate::header::derive_header;
+use crate::member::reply::MemberReply;
+use crate::member::{self, MemberCase, OfKind, derive_member};
 use crate::reply::{HeaderReply, Refusal};
 use crate::site::reply::{GravityReply, SnowReply, WindReply};
-use crate::site::{SiteCase, derive_site};
+use crate::site::{Nothing, SiteCase, derive_site};
 use crate::walk::flatness::{self, FlatnessCase};
 use crate::walk::hold_down_point::{self, HoldDownPointCase};
 use crate::walk::moisture::{self, MoistureCase};
@@ -41,6 +43,24 @@ pub enum CheckRequest {
     Snow(Box<SiteCase>),
     /// Weights, live loads and combinations.
     Gravity(Box<SiteCase>),
+    /// A joist of a floor or a ceiling.
+    Joist(Box<MemberCase<member::Joist>>),
+    /// A rafter.
+    Rafter(Box<MemberCase<member::Rafter>>),
+    /// A beam, a girder, a trimmer.
+    Beam(Box<MemberCase<member::Beam>>),
+    /// A ridge that carries.
+    Ridge(Box<MemberCase<member::Ridge>>),
+    /// A hip or a valley.
+    HipValley(Box<MemberCase<member::HipValley>>),
+    /// A stud or a king.
+    Stud(Box<MemberCase<member::Stud>>),
+    /// A post.
+    Post(Box<MemberCase<member::Post>>),
+    /// A notch or a hole.
+    Notch(Box<MemberCase<member::Notch>>),
+    /// The code's span tables.
+    SpanTable(Box<MemberCase<member::SpanTable>>),
 }
 
 /// What one line answers.
@@ -67,6 +87,24 @@ pub enum CheckResponse {
     Snow(Box<SnowReply>),
     /// Weights, live loads and combinations.
     Gravity(Box<GravityReply>),
+    /// A joist of a floor or a ceiling.
+    Joist(Box<MemberReply>),
+    /// A rafter.
+    Rafter(Box<MemberReply>),
+    /// A beam, a girder, a trimmer.
+    Beam(Box<MemberReply>),
+    /// A ridge that carries.
+    Ridge(Box<MemberReply>),
+    /// A hip or a valley.
+    HipValley(Box<MemberReply>),
+    /// A stud or a king.
+    Stud(Box<MemberReply>),
+    /// A post.
+    Post(Box<MemberReply>),
+    /// A notch or a hole.
+    Notch(Box<MemberReply>),
+    /// The code's span tables.
+    SpanTable(Box<MemberReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -107,6 +145,15 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Wind(case) => of_place(case, |(wind, _, _)| CheckResponse::Wind(Box::new(wind))),
         CheckRequest::Snow(case) => of_place(case, |(_, snow, _)| CheckResponse::Snow(Box::new(snow))),
         CheckRequest::Gravity(case) => of_place(case, |(_, _, gravity)| CheckResponse::Gravity(Box::new(gravity))),
+        CheckRequest::Joist(case) => of_member(case, CheckResponse::Joist),
+        CheckRequest::Rafter(case) => of_member(case, CheckResponse::Rafter),
+        CheckRequest::Beam(case) => of_member(case, CheckResponse::Beam),
+        CheckRequest::Ridge(case) => of_member(case, CheckResponse::Ridge),
+        CheckRequest::HipValley(case) => of_member(case, CheckResponse::HipValley),
+        CheckRequest::Stud(case) => of_member(case, CheckResponse::Stud),
+        CheckRequest::Post(case) => of_member(case, CheckResponse::Post),
+        CheckRequest::Notch(case) => of_member(case, CheckResponse::Notch),
+        CheckRequest::SpanTable(case) => of_member(case, CheckResponse::SpanTable),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -120,25 +167,55 @@ fn of_place(
     outcome.answered.map(kind).ok_or(refused)
 }
 
+fn of_member<K: OfKind>(
+    case: &MemberCase<K>,
+    kind: fn(Box<MemberReply>) -> CheckResponse,
+) -> Result<CheckResponse, Vec<Refusal>> {
+    let outcome = derive_member(K::KIND, &case.fields, &Nothing);
+    let refused = outcome.refusals();
+    outcome.answered.map(|reply| kind(Box::new(reply))).ok_or(refused)
+}
+
 /// A kind of check: its name, the inputs that are one text, and those that are a list of texts.
 struct Kind {
     name: &'static str,
-    texts: &'static [&'static str],
+    texts: Vec<&'static str>,
     lists: &'static [&'static str],
 }
 
-const KINDS: &[Kind] = &[
-    Kind { name: "header", texts: HeaderCase::FIELDS, lists: &[] },
-    Kind { name: "stud_spacing", texts: StudSpacingCase::TEXTS, lists: StudSpacingCase::LISTS },
-    Kind { name: "nailing", texts: NailingCase::TEXTS, lists: NailingCase::LISTS },
-    Kind { name: "hold_down_point", texts: HoldDownPointCase::TEXTS, lists: HoldDownPointCase::LISTS },
-    Kind { name: "notch_found", texts: NotchFoundCase::TEXTS, lists: NotchFoundCase::LISTS },
-    Kind { name: "flatness", texts: FlatnessCase::TEXTS, lists: FlatnessCase::LISTS },
-    Kind { name: "moisture", texts: MoistureCase::TEXTS, lists: MoistureCase::LISTS },
-    Kind { name: "wind", texts: SiteCase::FIELDS, lists: &[] },
-    Kind { name: "snow", texts: SiteCase::FIELDS, lists: &[] },
-    Kind { name: "gravity", texts: SiteCase::FIELDS, lists: &[] },
-];
+impl Kind {
+    fn new(name: &'static str, texts: &[&'static str], lists: &'static [&'static str]) -> Self {
+        Self { name, texts: texts.to_vec(), lists }
+    }
+
+    fn of_member<K: OfKind>() -> Self {
+        Self { name: K::KIND.id(), texts: MemberCase::<K>::names(), lists: &[] }
+    }
+}
+
+fn kinds() -> Vec<Kind> {
+    vec![
+        Kind::new("header", HeaderCase::FIELDS, &[]),
+        Kind::new("stud_spacing", StudSpacingCase::TEXTS, StudSpacingCase::LISTS),
+        Kind::new("nailing", NailingCase::TEXTS, NailingCase::LISTS),
+        Kind::new("hold_down_point", HoldDownPointCase::TEXTS, HoldDownPointCase::LISTS),
+        Kind::new("notch_found", NotchFoundCase::TEXTS, NotchFoundCase::LISTS),
+        Kind::new("flatness", FlatnessCase::TEXTS, FlatnessCase::LISTS),
+        Kind::new("moisture", MoistureCase::TEXTS, MoistureCase::LISTS),
+        Kind::new("wind", SiteCase::FIELDS, &[]),
+        Kind::new("snow", SiteCase::FIELDS, &[]),
+        Kind::new("gravity", SiteCase::FIELDS, &[]),
+        Kind::of_member::<member::Joist>(),
+        Kind::of_member::<member::Rafter>(),
+        Kind::of_member::<member::Beam>(),
+        Kind::of_member::<member::Ridge>(),
+        Kind::of_member::<member::HipValley>(),
+        Kind::of_member::<member::Stud>(),
+        Kind::of_member::<member::Post>(),
+        Kind::of_member::<member::Notch>(),
+        Kind::of_member::<member::SpanTable>(),
+    ]
+}
 
 /// The field's name is found in the line itself, since the reader's message is about JSON and not about headers.
 fn unreadable(line: &str, problem: &serde_json::Error) -> Refusal {
@@ -146,10 +223,11 @@ fn unreadable(line: &str, problem: &serde_json::Error) -> Refusal {
         let problem = format!("One JSON object a line is taken, such as {{\"check\":\"header\"}}; {problem}.");
         return Refusal { field: String::new(), problem };
     };
-    let named = |name: &str| KINDS.iter().find(|kind| kind.name == name);
+    let known = kinds();
+    let named = |name: &str| known.iter().find(|kind| kind.name == name);
     let Some(kind) = fields.get("check").and_then(serde_json::Value::as_str).and_then(named) else {
         let given = fields.get("check").map_or_else(|| "nothing".to_owned(), ToString::to_string);
-        let kinds: Vec<&str> = KINDS.iter().map(|kind| kind.name).collect();
+        let kinds: Vec<&str> = known.iter().map(|kind| kind.name).collect();
         let problem = format!("{given} was given; one of these is taken: {}.", kinds.join(", "));
         return Refusal { field: "check".to_owned(), problem };
     };
@@ -159,7 +237,8 @@ fn unreadable(line: &str, problem: &serde_json::Error) -> Refusal {
 fn wrong_field(kind: &Kind, fields: &serde_json::Map<String, serde_json::Value>) -> Option<Refusal> {
     let known = |name: &str| name == "check" || kind.texts.contains(&name) || kind.lists.contains(&name);
     if let Some(name) = fields.keys().find(|name| !known(name)) {
-        let taken = [kind.texts, kind.lists].concat().join(", ");
+        let taken: Vec<&str> = kind.texts.iter().chain(kind.lists).copied().collect();
+        let taken = taken.join(", ");
         let problem = format!("There is no input of this name; these are taken: {taken}.");
         return Some(Refusal { field: name.clone(), problem });
     }

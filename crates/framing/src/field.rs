@@ -4,9 +4,11 @@
 use measure::LengthUnit;
 
 mod header;
+mod member;
 mod site;
 
 pub use header::HEADER_FIELDS;
+pub use member::MEMBER_FIELDS;
 pub use site::{SITE_FIELDS, site_fields};
 
 /// How an input is written.
@@ -87,6 +89,16 @@ pub enum Group {
     Weights,
     /// The parts that the wind is worked out for.
     Parts,
+    /// The shape of a member: its spans, its pitch, its spacing.
+    Shape,
+    /// What holds it up and sideways.
+    Bears,
+    /// How it lies among its neighbours.
+    Lies,
+    /// A notch or a hole in it.
+    Cut,
+    /// A joist from its maker's sheet.
+    Sheet,
 }
 
 /// What is used when an input is not said.
@@ -152,5 +164,17 @@ pub fn header_field(id: &str) -> Option<&'static FieldSpec> {
 /// Whether an input is kept with the job and pre-filled in the next check.
 #[must_use]
 pub const fn kept_with_job(spec: &FieldSpec) -> bool {
-    !matches!(spec.group, Group::Opening | Group::Carries | Group::Wall | Group::Label | Group::AsBuilt)
+    !matches!(
+        spec.group,
+        Group::Opening
+            | Group::Carries
+            | Group::Wall
+            | Group::Label
+            | Group::AsBuilt
+            | Group::Shape
+            | Group::Bears
+            | Group::Lies
+            | Group::Cut
+            | Group::Sheet
+    )
 }

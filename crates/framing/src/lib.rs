@@ -12,6 +12,7 @@ mod case;
 pub mod check;
 pub mod field;
 pub mod header;
+pub mod member;
 pub mod reading;
 pub mod reply;
 pub mod site;

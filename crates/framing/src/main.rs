@@ -10,8 +10,11 @@ const USAGE: &str = "framing: what the screens compute, without a screen
   framing check < cases.jsonl   one JSON object a line in, one a line out:
                                 {\"check\":\"header\",\"opening_width\":\"6' 0\\\"\"}
                                 {\"check\":\"stud_spacing\",\"pulls\":[\"16\",\"33\",\"50\"]}
-                                kinds: header, stud_spacing, nailing, hold_down_point,
-                                notch_found, flatness, moisture
+                                {\"check\":\"joist\",\"joist_span\":\"15' 0\\\"\"}
+                                kinds: header, joist, beam, rafter, ridge, hip_valley,
+                                stud, post, notch, span_table, wind, snow, gravity,
+                                stud_spacing, nailing, hold_down_point, notch_found,
+                                flatness, moisture
   framing schema                JSON Schema of what is taken and what is answered
 
 Exit code 0: every line was answered. 2: one or more were refused; the rest were answered.

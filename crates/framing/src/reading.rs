@@ -171,9 +171,9 @@ fn take_number(value: &mut Value, number: f64, least: f64, most: f64, written: &
     }
 }
 
-/// Spacings and gaps, which are never over two feet, are called in inches; the rest in feet and inches.
+/// Spacings, gaps and depths, which are never over four feet, are called in inches; the rest in feet and inches.
 fn written(length: Length, most: f64) -> String {
-    if most <= 24.0 {
+    if most <= 48.0 {
         length.to_inches_fraction(Denominator::Sixteenth)
     } else {
         length.to_feet_inches(Denominator::Sixteenth)
@@ -198,6 +198,10 @@ const fn units(unit: &'static str) -> &'static [&'static str] {
         b"%" => &["%"],
         b"ft" => &["ft", "feet", "'"],
         b"sq ft" => &["sq ft", "sf", "ft2"],
+        b"lb" => &["lb", "lbs", "pounds"],
+        b"ft-lb" => &["ft-lb", "lb-ft"],
+        b"million lb-in\xc2\xb2" => &["million lb-in²", "million", "x10^6"],
+        b"million lb" => &["million lb", "million", "x10^6"],
         b"miles" => &["miles", "mile", "mi"],
         _ => &[],
     }

@@ -5,6 +5,7 @@ use standards::OutsideTable;
 use standards::asce7_16::{
     chapter_2::{Combination, LoadCase},
     chapter_26::{DIRECTIONALITY_FACTOR, basic_wind_speed_is_mapped, velocity_pressure},
+    chapter_27,
     chapter_30::{Toward, WallZone, at_least_minimum, design_pressure, low_rise, wall_pressure_coefficient},
 };
 
@@ -83,6 +84,28 @@ pub fn wall_pressure(wind: &SiteWind, zone: WallZone, area: Area) -> Result<Wall
         outward_strength,
         asd_factor,
     })
+}
+
+/// Wind on an outer wall as a part of the main frame, at strength level: the windward wall by the directional procedure, with
+/// the inside sucking. It is what acts together with loads from above; no less than 16 psf.
+///
+/// Source: ASCE 7-16 27.3.1, Fig. 27.3-1; least load 27.1.5. At mean roof height, which is on the safe side below it.
+///
+/// # Errors
+/// As [`wall_pressure`].
+pub fn main_frame_wall_pressure(wind: &SiteWind) -> Result<AreaLoad, OutsideTable> {
+    basic_wind_speed_is_mapped(wind.speed)?;
+    low_rise(wind.mean_roof_height)?;
+    let k_h = wind.velocity_pressure_coefficient(wind.mean_roof_height)?;
+    let q_h = velocity_pressure(
+        wind.speed,
+        k_h,
+        wind.topographic_factor,
+        DIRECTIONALITY_FACTOR,
+        wind.ground_elevation_factor,
+    );
+    let gc_pi = wind.enclosure.internal_pressure_coefficient();
+    Ok(chapter_27::design_pressure(q_h, chapter_27::WINDWARD_WALL, q_h, -gc_pi).max(chapter_27::LEAST_ON_WALLS))
 }
 
 #[cfg(test)]

@@ -32,9 +32,10 @@ pub fn beam_candidates(species: Species, grade: Grade) -> impl Iterator<Item = M
     let deep_lvl = [20.0, 24.0].into_iter().filter_map(lvl_piece).flat_map(|piece| in_plies(&Product::Lvl(piece)));
     let deep_glulam = [3.5, 5.5, 6.75].into_iter().flat_map(|breadth| {
         let depths = [9.0, 12.0, 15.0, 18.0, 19.5, 21.0, 22.5, 24.0];
-        depths.into_iter().filter(move |depth| breadth > 6.0 || *depth > 18.0).filter_map(move |depth| {
-            glulam_piece(breadth, depth).map(|beam| Member::single(Product::Glulam(beam)))
-        })
+        depths
+            .into_iter()
+            .filter(move |depth| breadth > 6.0 || *depth > 18.0)
+            .filter_map(move |depth| glulam_piece(breadth, depth).map(|beam| Member::single(Product::Glulam(beam))))
     });
     header_candidates(species, grade).chain(deep_plies).chain(deep_solid).chain(deep_lvl).chain(deep_glulam)
 }

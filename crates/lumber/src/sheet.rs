@@ -149,5 +149,9 @@ impl SheetJoist {
 }
 
 fn within(what: &'static str, given: f64, (low, high): (f64, f64), unit: &'static str) -> Result<f64, LumberError> {
-    if (low..=high).contains(&given) { Ok(given) } else { Err(LumberError::OutsideRange { what, given, low, high, unit }) }
+    if (low..=high).contains(&given) {
+        Ok(given)
+    } else {
+        Err(LumberError::OutsideRange { what, given, low, high, unit })
+    }
 }

@@ -92,9 +92,9 @@ pub fn check_beam(input: &CarryingBeam) -> Result<FlexureAnswer, String> {
         let too_deep = input.room.filter(|room| piece.depth() > *room);
         let too_broad = input.breadth_room.filter(|room| piece.breadth() > *room);
         let written = crate::flexure::working::feet;
-        too_deep
-            .map(|room| format!("It is deeper than the {} that there is room for.", written(room)))
-            .or_else(|| too_broad.map(|room| format!("It is thicker than the {} that there is room for.", written(room))))
+        too_deep.map(|room| format!("It is deeper than the {} that there is room for.", written(room))).or_else(|| {
+            too_broad.map(|room| format!("It is thicker than the {} that there is room for.", written(room)))
+        })
     };
     check_flexure(&flexure, pieces, input.chosen.as_ref(), misfit, |_, _| Ok(Vec::new()))
 }
@@ -145,7 +145,9 @@ mod tests {
             let set = flush_set(inches(11.875), inches(11.25), inches(proud), (19.0, 9.0), inches(0.75));
             assert!((set.step.inches() - step).abs() < 1.0 / 16.0 && (set.pack.inches() - pack).abs() < 1e-9);
             assert!((set.drop.inches() - 0.28).abs() < 0.005);
-            assert!((set.drop_between.0.inches() - 0.23).abs() < 0.01 && (set.drop_between.1.inches() - 0.34).abs() < 0.01);
+            assert!(
+                (set.drop_between.0.inches() - 0.23).abs() < 0.01 && (set.drop_between.1.inches() - 0.34).abs() < 0.01
+            );
         }
     }
 }

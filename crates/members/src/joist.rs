@@ -9,11 +9,11 @@ use standards::wood_floor_frequency::{BARE_FLOOR_PSF, natural_frequency};
 
 use crate::beam::Load;
 use crate::check::Verdict;
+use crate::flexure::Analysis;
 use crate::flexure::{
     Acting, Bearing, Case, Cut, DeflectionLimits, Edges, FlexureAnswer, FlexureInput, Held, LoadedFrom, Piece, Traced,
     at_cut, check_flexure, judge,
 };
-use crate::flexure::Analysis;
 use crate::limit::Limit;
 use crate::span_table::{ModelSpan, SpanModel, model_span, printed_row, printed_span};
 
@@ -202,7 +202,8 @@ pub(crate) fn is_nothing(load: &Load) -> bool {
 
 /// The longest clear span that a piece carries alone on two bearings.
 fn longest(input: &JoistInput, piece: &Piece) -> Option<(Length, Limit)> {
-    let alone = |span| JoistInput { span, second_span: None, cantilever: None, walls: Vec::new(), cut: None, ..input.clone() };
+    let alone =
+        |span| JoistInput { span, second_span: None, cantilever: None, walls: Vec::new(), cut: None, ..input.clone() };
     longest_span(|span| {
         let flexure_input = flexure(&alone(span));
         let analysis = Analysis::of(&flexure_input).ok()?;
@@ -240,22 +241,24 @@ fn table(input: &JoistInput, piece: &Piece) -> Result<TableBeside, String> {
         return Err("The code's tables are for single sawn joists.".to_owned());
     };
     if input.second_span.is_some() || input.cantilever.is_some() || !input.walls.is_empty() {
-        return Err("The code's span tables are for one even span, without a cantilever or a wall across it.".to_owned());
+        return Err(
+            "The code's span tables are for one even span, without a cantilever or a wall across it.".to_owned()
+        );
     }
     let table = match (input.of, input.live.psf()) {
-        (JoistOf::Floor, live) if live == 40.0 => SpanTable::FloorJoists40,
-        (JoistOf::Ceiling, live) if live == 20.0 => SpanTable::CeilingJoists20,
+        (JoistOf::Floor, 40.0) => SpanTable::FloorJoists40,
+        (JoistOf::Ceiling, 20.0) => SpanTable::CeilingJoists20,
         _ => {
-            return Err(
-                "No table here has this live load: floors of 40 psf and attics of 20 psf are held.".to_owned(),
-            );
+            return Err("No table here has this live load: floors of 40 psf and attics of 20 psf are held.".to_owned());
         }
     };
     if ![10.0, 20.0].contains(&input.dead.psf()) || (input.of == JoistOf::Ceiling && input.dead.psf() != 10.0) {
         return Err("The tables are for 10 or 20 psf of dead load on floors, and 10 psf on ceilings.".to_owned());
     }
     if ![12.0, 16.0, 19.2, 24.0].iter().any(|spacing| (input.spacing.inches() - spacing).abs() < 0.01) {
-        return Err("The tables are for 12, 16, 19.2 and 24 in. A spacing between two takes the wider one's span.".to_owned());
+        return Err(
+            "The tables are for 12, 16, 19.2 and 24 in. A spacing between two takes the wider one's span.".to_owned()
+        );
     }
     if input.conditions.service != Conditions::default().service || input.conditions.incised {
         return Err("The tables are for dry lumber that is not incised.".to_owned());

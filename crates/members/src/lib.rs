@@ -7,8 +7,8 @@
 //! beyond the one it is handed; and it never answers outside the limits of the clauses it uses.
 
 pub mod beam;
-pub mod check;
 pub mod carrying_beam;
+pub mod check;
 mod choose;
 pub mod flexure;
 pub mod header;

@@ -35,16 +35,56 @@ pub enum Ties {
 pub struct RoofLoads {
     /// Roof, and a ceiling where it hangs on the rafters.
     pub dead: AreaLoad,
-    /// Snow on the roof.
+    /// Snow on the roof, the heaviest that one side has.
     pub snow: AreaLoad,
+    /// Snow as it counts for both sides together: the mean of the two.
+    pub snow_even: AreaLoad,
     /// Roof live load.
     pub roof_live: AreaLoad,
     /// Wind that presses.
     pub wind_down: AreaLoad,
-    /// Wind that lifts, without a sign.
-    pub wind_up: AreaLoad,
+    /// Wind that lifts.
+    pub wind_up: Lift,
     /// Wind that lifts an overhang, both faces together, without a sign.
     pub overhang_up: AreaLoad,
+}
+
+/// Wind that lifts a roof, without a sign: harder along the eave and the ridge than between.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Lift {
+    /// Within the zone's width of the eave.
+    pub eave: AreaLoad,
+    /// Between.
+    pub between: AreaLoad,
+    /// Within the zone's width of the ridge.
+    pub ridge: AreaLoad,
+    /// Width of the zones, measured level.
+    pub zone: Length,
+}
+
+impl Lift {
+    /// The same all over.
+    #[must_use]
+    pub const fn even(load: AreaLoad) -> Self {
+        Self { eave: load, between: load, ridge: load, zone: Length::ZERO }
+    }
+
+    /// The mean over so much of the roof down from the ridge.
+    #[must_use]
+    pub fn beside_ridge(&self, level: Length) -> AreaLoad {
+        if level <= Length::ZERO {
+            return AreaLoad::ZERO;
+        }
+        let share = self.zone.min(level) / level;
+        self.ridge * share + self.between * (1.0 - share)
+    }
+
+    /// Pieces along a level run from the eave: from, to, and the load.
+    fn along(&self, run: Length) -> [(Length, Length, AreaLoad); 3] {
+        let eave = self.zone.min(run / 2.0);
+        let ridge = (run - self.zone).max(run / 2.0);
+        [(Length::ZERO, eave, self.eave), (eave, ridge, self.between), (ridge, run, self.ridge)]
+    }
 }
 
 /// A rafter, as quantities.
@@ -117,6 +157,11 @@ impl RafterInput {
         };
         load * self.spacing
     }
+
+    /// The same as it counts for a pair of rafters.
+    fn on_a_pair(&self, case: Case) -> LineLoad {
+        if case == Case::Snow { self.loads.snow_even * self.spacing } else { self.on_the_level(case) }
+    }
 }
 
 /// The thrust of a pair of rafters, per pair, under the way of the loads that asks most of its nails.
@@ -158,7 +203,7 @@ pub struct RafterAnswer {
     pub thrust: Option<Result<Thrust, OutsideTable>>,
     /// Seat cut of the judged piece.
     pub seat: SeatCut,
-    /// What the ridge gives to each rafter where it carries, up; and how deep it is at least, by the cut end of the rafter.
+    /// The cut end of the rafter, plumb: the ridge is no less deep.
     pub cut_end: Length,
     /// The longest level run of the judged piece, and what limits it.
     pub longest: Option<(Length, Limit)>,
@@ -213,14 +258,18 @@ fn flexure(input: &RafterInput) -> FlexureInput {
         let across = input.on_the_level(case) * (cosine * cosine);
         loads.push(Acting { case, load: Load::uniform(Length::ZERO, ridge, across) });
         if let Ties::Raised(height) = input.ties {
-            let pull = pull(input, input.on_the_level(case), height);
+            let pull = pull(input, input.on_a_pair(case), height);
             let place = tail + height / angle.tan() / cosine;
             loads.push(Acting { case, load: Load::point(place.min(ridge), pull * sine) });
         }
     }
     let wind = |case, from, to, load: AreaLoad| Acting { case, load: Load::uniform(from, to, load * input.spacing) };
     loads.push(wind(Case::WindDown, Length::ZERO, ridge, input.loads.wind_down));
-    loads.push(wind(Case::WindUp, tail, ridge, -input.loads.wind_up));
+    for (from, to, load) in input.loads.wind_up.along(input.run) {
+        if to > from {
+            loads.push(wind(Case::WindUp, tail + from / cosine, tail + to / cosine, -load));
+        }
+    }
     if tail > Length::ZERO {
         loads.push(wind(Case::WindUp, Length::ZERO, tail, -input.loads.overhang_up));
     }
@@ -264,7 +313,7 @@ fn thrust(input: &RafterInput) -> Option<Result<Thrust, OutsideTable>> {
     let of = |combination: Combination| {
         let load = GRAVITY
             .into_iter()
-            .map(|case| input.on_the_level(case) * combination.factor(case.of_combination()))
+            .map(|case| input.on_a_pair(case) * combination.factor(case.of_combination()))
             .fold(LineLoad::ZERO, |sum, one| sum + one);
         let duration = loads::combination::load_duration(combination.shortest_case());
         (combination, duration, pull(input, load, tie_height))
@@ -310,7 +359,7 @@ fn seat_checks(
     at_cut(piece, flexure_input, analysis, &cut)
 }
 
-/// Bending together with the thrust that runs up the rafter: the greatest of both, as if in one place.
+/// Bending together with the thrust that runs up the rafter.
 fn thrust_check(piece: &Piece, input: &RafterInput, analysis: &Analysis) -> Result<Vec<Traced>, String> {
     let tie_height = match input.ties {
         Ties::None => return Ok(Vec::new()),
@@ -330,9 +379,10 @@ fn thrust_check(piece: &Piece, input: &RafterInput, analysis: &Analysis) -> Resu
     analysis.each_way(LineLoad::ZERO, |way, combination, duration, factors, solution| {
         let load = GRAVITY
             .into_iter()
-            .map(|case| input.on_the_level(case) * factors[case as usize])
+            .map(|case| input.on_a_pair(case) * factors[case as usize])
             .fold(LineLoad::ZERO, |sum, one| sum + one);
-        let along = pull(input, load, tie_height) * angle.cos() + load * input.run * angle.sin();
+        // Half-way up, where it bends most: the pull of the tie, and what has not come off at the plate yet.
+        let along = pull(input, load, tie_height) * angle.cos() + load * (input.run / 2.0) * angle.sin();
         let moment = solution.extremes().largest_moment();
         match interaction(member, &conditions, duration, slenderness, (along, moment.value)) {
             Ok(share) => {
@@ -426,9 +476,11 @@ fn table(input: &RafterInput, piece: &Piece) -> Result<(TableBeside, Ratio), Str
     let table = match (input.ground_snow.psf(), input.ceiling_on_rafters) {
         (ground, false) if ground > 30.0 && ground <= 50.0 => SpanTable::Rafters50,
         (ground, false) if ground > 50.0 && ground <= 70.0 => SpanTable::Rafters70,
-        (ground, true) if ground == 0.0 => SpanTable::RaftersRoofLiveCeiling,
+        (0.0, true) => SpanTable::RaftersRoofLiveCeiling,
         (ground, _) if ground > 70.0 => {
-            return Err("The code's rafter tables end at 70 psf of ground snow. An engineer designs the rafters.".to_owned());
+            return Err(
+                "The code's rafter tables end at 70 psf of ground snow. An engineer designs the rafters.".to_owned()
+            );
         }
         _ => {
             return Err(
@@ -443,7 +495,9 @@ fn table(input: &RafterInput, piece: &Piece) -> Result<(TableBeside, Ratio), Str
         return Err("The tables are for 10 and 20 psf of dead load.".to_owned());
     }
     if ![12.0, 16.0, 19.2, 24.0].iter().any(|spacing| (input.spacing.inches() - spacing).abs() < 0.01) {
-        return Err("The tables are for 12, 16, 19.2 and 24 in. A spacing between two takes the wider one's span.".to_owned());
+        return Err(
+            "The tables are for 12, 16, 19.2 and 24 in. A spacing between two takes the wider one's span.".to_owned()
+        );
     }
     let left = r802_4::span_left(input.tie_share()).map_err(|outside| outside.to_string())?;
     let Some(member) = piece.member() else { return Err(String::new()) };

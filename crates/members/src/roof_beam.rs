@@ -100,7 +100,7 @@ impl HipValley {
             triangle(Case::Snow, roof.snow),
             triangle(Case::RoofLive, roof.roof_live),
             triangle(Case::WindDown, roof.wind_down),
-            triangle(Case::WindUp, -roof.wind_up),
+            triangle(Case::WindUp, -roof.wind_up.between.max(roof.wind_up.ridge)),
         ]
     }
 }
@@ -121,11 +121,7 @@ impl DepthRule {
     /// For a rafter of this depth and pitch, beside a hip, valley or ridge of this depth and slope.
     #[must_use]
     pub fn of(rafter_depth: Length, pitch: Slope, depth: Length, own_pitch: Slope) -> Self {
-        Self {
-            needed: rafter_depth / pitch.angle().cos(),
-            across: depth,
-            plumb: depth / own_pitch.angle().cos(),
-        }
+        Self { needed: rafter_depth / pitch.angle().cos(), across: depth, plumb: depth / own_pitch.angle().cos() }
     }
 
     /// Whether it holds read across the board, and read plumb.
@@ -148,13 +144,17 @@ pub fn ridge_loads(
 ) -> Vec<Acting> {
     let strip = (one + other) / 2.0;
     let along = |case, load: LineLoad| Acting { case, load: Load::uniform(Length::ZERO, length, load) };
-    let balanced = roof.snow * strip;
+    let balanced = roof.snow_even * strip;
     let unbalanced = lee_snow * (one.max(other) / 2.0) + windward_snow * (one.min(other) / 2.0);
     vec![
         along(Case::Dead, roof.dead * strip),
         along(Case::Snow, balanced.max(unbalanced)),
         along(Case::RoofLive, roof.roof_live * strip),
         along(Case::WindDown, roof.wind_down * strip),
-        along(Case::WindUp, -(roof.wind_up * strip)),
+        along(
+            Case::WindUp,
+            -(roof.wind_up.beside_ridge(one / 2.0) * (one / 2.0)
+                + roof.wind_up.beside_ridge(other / 2.0) * (other / 2.0)),
+        ),
     ]
 }

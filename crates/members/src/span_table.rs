@@ -3,8 +3,8 @@
 
 use lumber::{Conditions, Grade, LoadDuration, LumberError, Member, Species};
 use measure::{AreaLoad, Length, Ratio, math};
-use standards::irc_2021::spans::SPANS;
 use standards::ibc_2018::table_2308_7_2::TABLE_2308_7_2_2;
+use standards::irc_2021::spans::SPANS;
 use standards::span_row::{PrintedSpan, SPAN_SIZES, SpanGrade, SpanRow, SpanSpecies, SpanTable};
 
 /// What a table is made for.

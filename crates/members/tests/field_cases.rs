@@ -8,7 +8,7 @@ use members::check::Verdict;
 use members::flexure::{DeflectionLimits, Held, Piece};
 use members::joist::{JoistAnswer, JoistInput, JoistOf, check_joist};
 use members::limit::Limit;
-use members::rafter::{RafterAnswer, RafterInput, RoofLoads, Ties, check_rafter};
+use members::rafter::{Lift, RafterAnswer, RafterInput, RoofLoads, Ties, check_rafter};
 use members::roof_beam::{Corner, DepthRule, HipValley};
 use standards::span_row::PrintedSpan;
 
@@ -79,9 +79,10 @@ fn rafter(run: f64, pitch: f64, size: &str, seat: f64, ties: Ties) -> RafterAnsw
         loads: RoofLoads {
             dead: psf(20.0),
             snow: psf(0.0),
+            snow_even: psf(0.0),
             roof_live: psf(20.0),
             wind_down: psf(0.0),
-            wind_up: psf(0.0),
+            wind_up: Lift::default(),
             overhang_up: psf(0.0),
         },
         ground_snow: psf(0.0),
@@ -150,7 +151,11 @@ fn seat_cuts() {
         let found = rafter(8.0, pitch, size, seat, Ties::AtPlate).seat;
         assert!((found.depth.inches() - depth).abs() < 0.01, "{size} {pitch}: {}", found.depth.inches());
         assert_eq!(found.depth <= found.allowed, allowed, "{size} {pitch} {seat}");
-        assert!((found.longest_seat.inches() - longest).abs() < 1e-9, "{size} {pitch}: {}", found.longest_seat.inches());
+        assert!(
+            (found.longest_seat.inches() - longest).abs() < 1e-9,
+            "{size} {pitch}: {}",
+            found.longest_seat.inches()
+        );
     }
     let last = rafter(8.0, 8.0, "2x6", 3.5, Ties::AtPlate).seat;
     assert!((last.left.inches() - 3.56).abs() < 0.005);

@@ -61,7 +61,8 @@ fn posts_by_height() {
         }
     }
     for (plies, expected) in [(3, 10_778.0), (2, 3_735.0)] {
-        let found = capacity_at(&member(Species::SprucePineFir, Grade::No2, "2x6", plies), 8.0, Some(PlyFastening::Nailed));
+        let found =
+            capacity_at(&member(Species::SprucePineFir, Grade::No2, "2x6", plies), 8.0, Some(PlyFastening::Nailed));
         assert!((found - expected).abs() <= 1.0, "{plies} plies: {found}");
     }
 }

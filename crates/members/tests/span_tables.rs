@@ -103,8 +103,7 @@ fn every_row_that_was_read() {
 #[test]
 fn floor_joists() {
     let psf = AreaLoad::from_psf;
-    let model =
-        SpanModel { live: psf(40.0), dead: psf(10.0), sag_over: 360.0, duration: LoadDuration::TenYears };
+    let model = SpanModel { live: psf(40.0), dead: psf(10.0), sag_over: 360.0, duration: LoadDuration::TenYears };
     let species = [Species::DouglasFirLarch, Species::HemFir, Species::SouthernPine, Species::SprucePineFir];
     let rows = [
         (12.0, ["10-9 14-2 18-0 20-11", "10-0 13-2 16-10 20-4", "10-3 13-6 16-2 19-1", "10-3 13-6 17-3 20-7"]),

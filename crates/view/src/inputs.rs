@@ -60,5 +60,10 @@ const fn group(group: SpecGroup) -> Group {
         SpecGroup::RoofSnow => Group::RoofSnow,
         SpecGroup::Weights => Group::Weights,
         SpecGroup::Parts => Group::Parts,
+        SpecGroup::Shape => Group::Shape,
+        SpecGroup::Bears => Group::Bears,
+        SpecGroup::Lies => Group::Lies,
+        SpecGroup::Cut => Group::Cut,
+        SpecGroup::Sheet => Group::Sheet,
     }
 }

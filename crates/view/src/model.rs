@@ -147,6 +147,16 @@ pub enum Group {
     Around,
     /// The head of a walk's record.
     Record,
+    /// The shape of a member: its spans, its pitch, its spacing.
+    Shape,
+    /// What holds it up and sideways.
+    Bears,
+    /// How it lies among its neighbours.
+    Lies,
+    /// A notch or a hole in it.
+    Cut,
+    /// A joist from its maker's sheet.
+    Sheet,
 }
 
 /// A share of capacity as a labelled bar with its mark at 100 %.

@@ -22,7 +22,11 @@ pub struct Page {
 }
 
 /// Every page but the first.
-pub const PAGES: [Page; 2] = [Page { name: "inspection", budget: 500_000 }, Page { name: "site", budget: 400_000 }];
+pub const PAGES: [Page; 3] = [
+    Page { name: "inspection", budget: 500_000 },
+    Page { name: "member", budget: 500_000 },
+    Page { name: "site", budget: 400_000 },
+];
 
 impl Page {
     /// Where it stands: `inspection/index.html`.

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::book::{Book, Found};
+use super::book::Book;
 use super::page::SitePage;
 use super::working::Working;
 use crate::bars::{NoticeBar, PlaceBar, TitleFrame, UpdateBar};
@@ -11,6 +11,7 @@ use crate::place::Place;
 use crate::route::leave_for;
 use crate::storage::{Kept, hear_other_windows, settings};
 use crate::theme::Look;
+use crate::values::Found;
 use crate::worker::{Work, Worker};
 
 /// The whole.
@@ -21,11 +22,11 @@ pub fn App(
 ) -> impl IntoView {
     Look::provide();
     let book = Book::provide(&found);
-    let put_away = Callback::new(move |()| book.keep_now());
-    let is_put_away = Signal::derive(move || book.state.with(|state| *state == Kept::Safe));
+    let put_away = Callback::new(move |()| book.values.keep_now());
+    let is_put_away = Signal::derive(move || book.values.state.with(|state| *state == Kept::Safe));
     let work = Work { is_put_away, put_away };
     Worker::provide(work);
-    hear_other_windows(Callback::new(move |()| book.read_again()), put_away);
+    hear_other_windows(Callback::new(move |()| book.values.read_again()), put_away);
     settings::keep_last_place(Place::Site);
     browser::on_window("hashchange", move |_| {
         let asked = browser::hash();
@@ -34,10 +35,10 @@ pub fn App(
             leave_for(place, work);
         }
     });
-    let name = Signal::derive(move || book.job.with(|job| job.name.clone()));
+    let name = Signal::derive(move || book.values.job.with(|job| job.name.clone()));
     view! {
         <div class="field-book">
-            <TitleFrame name state=book.state.into()>
+            <TitleFrame name state=book.values.state.into()>
                 <span></span>
             </TitleFrame>
             <div class="notices">

@@ -9,4 +9,3 @@ mod page;
 mod working;
 
 pub use app::App;
-pub use book::at_start;

@@ -39,7 +39,7 @@ fn pad_of(book: Book) -> Pad {
             book.hand.set(field);
             browser::to_top();
         }),
-        typed: Callback::new(move |field: FieldId| book.fields.with(|fields| fields.get(field).cloned())),
+        typed: Callback::new(move |field: FieldId| book.values.fields.with(|fields| fields.get(field).cloned())),
         write: Callback::new(move |(field, text)| book.write(field, text)),
         asked: Signal::derive(move || book.screen.with(|screen| screen.questions.iter().map(|(id, _)| *id).collect())),
         way_on: None,
@@ -60,7 +60,7 @@ const BELOW: [fn(&SiteScreen) -> String; 4] = [
 #[component]
 pub fn SitePage() -> impl IntoView {
     let book = expect_context::<Book>();
-    let first = book.fields.with_untracked(|fields| view::site::is_first_time(fields));
+    let first = book.values.fields.with_untracked(|fields| view::site::is_first_time(fields));
     let step = RwSignal::new(first.then_some(0_usize));
     let pad = pad_of(book);
     let act = acting(book, pad);
@@ -72,7 +72,7 @@ pub fn SitePage() -> impl IntoView {
             return markup::layer_keys(&layers::names()).into_string();
         }
         let published = book.screen.with(|screen| screen.published_for(hand));
-        let given = book.fields.with(|fields| markup::given(&view::site::given(fields, hand)).into_string());
+        let given = book.values.fields.with(|fields| markup::given(&view::site::given(fields, hand)).into_string());
         markup::value_keys(&published).into_string() + &given
     });
     let asks_all = Memo::new(move |_| step.get().is_none());
@@ -116,7 +116,7 @@ fn acting(book: Book, pad: Pad) -> Callback<String> {
         Some(Act::Ready(index)) => {
             let hand = book.hand.get_untracked();
             if layers::takes_layers(hand) {
-                let written = book.fields.with_untracked(|fields| fields.get(hand).cloned());
+                let written = book.values.fields.with_untracked(|fields| fields.get(hand).cloned());
                 book.write(hand, layers::with_layer(written.as_deref(), index));
             } else if let Some(by) = view::site::GIVERS.get(index) {
                 book.give(hand, by);
@@ -172,7 +172,7 @@ fn Everything(pad: Pad, act: Callback<String>) -> impl IntoView {
     let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
     view! {
         <div class="keys-row">
-            <button type="button" class="key" disabled=move || !book.can_undo() on:click=move |_| book.undo()>"Undo"</button>
+            <button type="button" class="key" disabled=move || !book.values.can_undo() on:click=move |_| book.undo()>"Undo"</button>
             <button type="button" class="key" aria-haspopup="dialog" on:click=|_| working::open()>"Working"</button>
         </div>
         <Block markup=to_do act />
@@ -213,8 +213,8 @@ fn JobName() -> impl IntoView {
                 type="text"
                 autocomplete="off"
                 enterkeyhint="done"
-                prop:value=move || book.job.with(|job| job.name.clone())
-                on:change:target=move |event| book.rename_job(event.target().value())
+                prop:value=move || book.values.job.with(|job| job.name.clone())
+                on:change:target=move |event| book.values.rename_job(event.target().value())
             />
         </section>
     }

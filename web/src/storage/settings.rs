@@ -34,6 +34,11 @@ pub fn keep_last_place(place: Place) {
     let _ = LocalStorage::set(PLACE, place.address());
 }
 
+/// Keeps that one was at a member beside the header: a page of the place Members.
+pub fn keep_at_member() {
+    let _ = LocalStorage::set(PLACE, "member");
+}
+
 /// The job that was chosen.
 pub fn last_job() -> Option<String> {
     LocalStorage::get(JOB).ok()

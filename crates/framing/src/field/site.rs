@@ -14,7 +14,7 @@ const ROOF: Kind = Kind::Choice(&[
     ("gambrel", "gambrel"),
     ("flat", "flat"),
 ]);
-const PITCH: Kind = Kind::Special { read: pitch, written: on_twelve, least: 0.0, most: 24.0 };
+pub(super) const PITCH: Kind = Kind::Special { read: pitch, written: on_twelve, least: 0.0, most: 24.0 };
 
 fn pitch(text: &str) -> Result<(f64, String), String> {
     let pitch = read_pitch(text).map_err(|problem| problem.to_string())?;

@@ -4,10 +4,10 @@
 //! in plain data ([`reply`]), `says` its sentences and `working` its steps. [`starts`] is what every check of the job
 //! begins with.
 
-mod about;
+pub(crate) mod about;
 mod case;
 mod gravity;
-mod input;
+pub(crate) mod input;
 pub mod reply;
 mod says;
 mod snow;
@@ -17,6 +17,7 @@ mod worked;
 mod working;
 
 pub use case::SiteCase;
+pub(crate) use gravity::roof_and_ceiling;
 pub use gravity::{ROOF_LIVE_HEADING, weight_heading};
 pub use input::{DrawnHouse, drawn};
 pub use starts::starts;

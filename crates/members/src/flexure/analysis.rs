@@ -69,8 +69,11 @@ impl Analysis {
         }
         let mut solutions = beam.solve_apart(&loads).map_err(|problem| problem.to_string())?.into_iter();
         let Some(weight) = solutions.next() else { return Err("The beam could not be worked.".to_owned()) };
-        let groups: Vec<Group> =
-            keys.into_iter().zip(solutions).map(|((case, stretch), solution)| Group { case, stretch, solution }).collect();
+        let groups: Vec<Group> = keys
+            .into_iter()
+            .zip(solutions)
+            .map(|((case, stretch), solution)| Group { case, stretch, solution })
+            .collect();
         let present = |case| case == Case::Dead || groups.iter().any(|group| group.case == case);
         let demands = ways(present, stretches.len()).into_iter().map(|way| demand(way, &groups, &weight)).collect();
         Ok(Self { groups, weight, demands })
@@ -101,7 +104,8 @@ impl Analysis {
         let solutions: Vec<Solution> =
             self.demands.iter().filter_map(|demand| self.with_weight(demand, weight)).collect();
         let of_case = |support: usize, case: Case| -> Force {
-            let own = if case == Case::Dead { self.weight.reactions()[support].force * weight.plf() } else { Force::ZERO };
+            let own =
+                if case == Case::Dead { self.weight.reactions()[support].force * weight.plf() } else { Force::ZERO };
             let groups = self.groups.iter().filter(|group| group.case == case);
             groups.map(|group| group.solution.reactions()[support].force).fold(own, |sum, one| sum + one)
         };

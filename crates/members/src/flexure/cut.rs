@@ -65,7 +65,10 @@ impl Cut {
 /// A sentence: nothing is left, or the piece is its maker's to judge.
 pub fn at_cut(piece: &Piece, input: &FlexureInput, analysis: &Analysis, cut: &Cut) -> Result<Vec<Traced>, String> {
     let Piece::Lumber(member) = piece else {
-        return Err("An engineered joist takes no cut that its maker has not allowed; its sheet says where holes may be.".to_owned());
+        return Err(
+            "An engineered joist takes no cut that its maker has not allowed; its sheet says where holes may be."
+                .to_owned(),
+        );
     };
     let strength = Strength::of(piece, input)?;
     let left = Left::of(cut, member.section().breadth, member.section().depth)?;
@@ -76,14 +79,13 @@ pub fn at_cut(piece: &Piece, input: &FlexureInput, analysis: &Analysis, cut: &Cu
         let Some(solution) = analysis.with_weight(demand, weight) else { continue };
         let stresses = &at[demand.way.duration as usize];
         let Some((place, moment, shear)) = worst(&solution, cut) else { continue };
-        let rolling = solution
-            .stretches()
-            .iter()
-            .find(|stretch| stretch.from <= place && place <= stretch.to)
-            .map_or(Rolling::Held, |stretch| {
+        let rolling = solution.stretches().iter().find(|stretch| stretch.from <= place && place <= stretch.to).map_or(
+            Rolling::Held,
+            |stretch| {
                 let held = if moment.inch_pounds() >= 0.0 { input.edges.top } else { input.edges.bottom };
                 strength.rolling(held, stretch.kind, stretch.to - stretch.from)
-            });
+            },
+        );
         let allowed = stresses.fb_star * stability(rolling, stresses.fb_star);
         let bending = (moment.abs() / left.modulus).psi();
         let tension = match cut {
@@ -112,10 +114,12 @@ fn worst(solution: &Solution, cut: &Cut) -> Option<(Length, Moment, Force)> {
     let (from, length) = cut.places();
     let to = (from + length).min(solution.beam().length());
     let ends = [solution.just_right_of(from).ok()?, solution.just_left_of(to).ok()?];
-    let inside = solution.stretches().iter().flat_map(|stretch| {
-        [stretch.extremes.maximum_moment.at, stretch.extremes.minimum_moment.at]
-    });
-    let turns = inside.filter(|place| *place > from && *place < to).filter_map(|place| solution.just_right_of(place).ok());
+    let inside = solution
+        .stretches()
+        .iter()
+        .flat_map(|stretch| [stretch.extremes.maximum_moment.at, stretch.extremes.minimum_moment.at]);
+    let turns =
+        inside.filter(|place| *place > from && *place < to).filter_map(|place| solution.just_right_of(place).ok());
     let sections: Vec<Section> = ends.into_iter().chain(turns).collect();
     let most = sections.iter().max_by(|a, b| a.moment.abs().inch_pounds().total_cmp(&b.moment.abs().inch_pounds()))?;
     let shear = sections.iter().map(|section| section.shear.abs()).fold(Force::ZERO, Force::max);
@@ -131,7 +135,8 @@ struct Left {
 
 impl Left {
     fn of(cut: &Cut, breadth: Length, depth: Length) -> Result<Self, String> {
-        let none = || format!("The cut leaves nothing of a depth of {}. Measure both again.", super::working::feet(depth));
+        let none =
+            || format!("The cut leaves nothing of a depth of {}. Measure both again.", super::working::feet(depth));
         match *cut {
             Cut::Notch { depth: notch, .. } => {
                 let left = depth - notch;

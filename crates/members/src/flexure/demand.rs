@@ -37,6 +37,11 @@ impl Way {
         }
     }
 
+    /// Whether wind is in it.
+    pub(super) const fn is_windy(&self) -> bool {
+        self.factors[Case::WindDown as usize] > 0.0 || self.factors[Case::WindUp as usize] > 0.0
+    }
+
     /// How much of the dead load, and so of the member's own weight.
     pub(super) const fn of_dead(&self) -> Ratio {
         self.factors[Case::Dead as usize]
@@ -105,7 +110,11 @@ fn patterns(stretches: usize) -> Vec<Vec<bool>> {
     let every_second: Vec<bool> = (0..stretches).map(|stretch| stretch % 2 == 0).collect();
     let beside = |support: usize| -> Vec<bool> {
         let loaded = |stretch: usize| {
-            if stretch < support { (support - 1 - stretch).is_multiple_of(2) } else { (stretch - support).is_multiple_of(2) }
+            if stretch < support {
+                (support - 1 - stretch).is_multiple_of(2)
+            } else {
+                (stretch - support).is_multiple_of(2)
+            }
         };
         (0..stretches).map(loaded).collect()
     };

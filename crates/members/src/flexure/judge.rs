@@ -60,7 +60,10 @@ impl Trial<'_> {
             for stretch in solution.stretches() {
                 self.bending(way, demand, stretch);
                 self.shear(way, demand, &solution, stretch);
-                self.sag(way, demand, Limit::TotalSag, stretch);
+                // The limits of total sag are for dead load with live load or snow; of wind its own share is judged.
+                if !demand.way.is_windy() {
+                    self.sag(way, demand, Limit::TotalSag, stretch);
+                }
             }
             for stretch in demand.transient.iter().flat_map(Solution::stretches) {
                 self.sag(way, demand, Limit::LiveSag, stretch);

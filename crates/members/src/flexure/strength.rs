@@ -99,7 +99,7 @@ pub(super) enum Rolling {
 
 /// A piece ready to be judged.
 pub(super) enum Strength {
-    Lumber { member: Member, at: [AdjustedStresses; LoadDuration::ALL.len()] },
+    Lumber { member: Member, at: Box<[AdjustedStresses; LoadDuration::ALL.len()]> },
     Sheet(SheetJoist),
 }
 
@@ -109,7 +109,7 @@ impl Strength {
             Piece::Lumber(member) => {
                 let basis = member.design_basis(&conditions(piece, input)).map_err(|problem| problem.to_string())?;
                 let at = LoadDuration::ALL.map(|duration| basis.stresses(duration));
-                Ok(Self::Lumber { member: member.clone(), at })
+                Ok(Self::Lumber { member: member.clone(), at: Box::new(at) })
             }
             Piece::Sheet(joist) => {
                 if input.edges.top != Held::Along {
@@ -240,9 +240,7 @@ pub(super) const MOST_SLENDER: Ratio = 50.0;
 pub(super) fn stability(rolling: Rolling, fb_star: Stress) -> Ratio {
     match rolling {
         Rolling::Held => 1.0,
-        Rolling::At(critical) => {
-            chapter_3::beam_stability_factor(critical, fb_star).map_or(0.0, |factor| factor.value)
-        }
+        Rolling::At(critical) => chapter_3::beam_stability_factor(critical, fb_star).map_or(0.0, |factor| factor.value),
         // The slenderness is a check of its own; the number that goes with it here is that of the limit.
         Rolling::TooSlender(_) => 1.0,
     }

@@ -65,17 +65,18 @@ impl Sheet<'_> {
                     (format!("from {} to {}", feet(from), feet(to)), (start.plf(), "plf"))
                 }
                 Load::Distributed { from, to, start, end } => {
-                    let meaning =
-                        format!("from {} plf at {} to {}", figure(start.plf()), feet(from), feet(to));
+                    let meaning = format!("from {} plf at {} to {}", figure(start.plf()), feet(from), feet(to));
                     (meaning, (end.plf(), "plf"))
                 }
             };
             part.step(symbol, format!("{}, {meaning}", one.case.words()), "", value, Basis::Arithmetic);
         }
         let weight = self.tried.piece.self_weight() * self.input.own_weight_share;
-        let basis = self.tried.piece.member().map_or(Basis::Input("sheet_weight"), |member| {
-            Basis::Published(member.density().source)
-        });
+        let basis = self
+            .tried
+            .piece
+            .member()
+            .map_or(Basis::Input("sheet_weight"), |member| Basis::Published(member.density().source));
         part.step("D", format!("{} itself", self.tried.piece.name()), "", (weight.plf(), "plf"), basis);
         part
     }
@@ -109,7 +110,13 @@ impl Sheet<'_> {
         let meaning = format!("load duration factor for {}{wind}{pattern}", way.combination.name());
         part.step("C_D", meaning, way.duration.name(), (duration.value, ""), Basis::Published(duration.source));
         if way.combination.factor(LoadCase::Wind) > 0.0 {
-            part.step("", "combination of loads", way.combination.name(), (1.0, ""), Basis::Published(Combination::SOURCE));
+            part.step(
+                "",
+                "combination of loads",
+                way.combination.name(),
+                (1.0, ""),
+                Basis::Published(Combination::SOURCE),
+            );
         }
     }
 
@@ -129,8 +136,18 @@ impl Sheet<'_> {
         part.step("M", format!("moment at {}", feet(found.at)), "", (moment, "ft-lb"), Basis::Arithmetic);
         match &self.strength {
             Strength::Sheet(joist) => {
-                let expression = format!("{} × {}", figure(joist.moment().foot_pounds()), figure(demand.way.duration.factor().value));
-                part.step("M_r", "moment it carries", expression, (found.check.capacity, "ft-lb"), Basis::Input("sheet_moment"));
+                let expression = format!(
+                    "{} × {}",
+                    figure(joist.moment().foot_pounds()),
+                    figure(demand.way.duration.factor().value)
+                );
+                part.step(
+                    "M_r",
+                    "moment it carries",
+                    expression,
+                    (found.check.capacity, "ft-lb"),
+                    Basis::Input("sheet_moment"),
+                );
             }
             Strength::Lumber { member, .. } => {
                 let modulus = member.section().section_modulus_strong.cubic_inches();
@@ -145,7 +162,13 @@ impl Sheet<'_> {
                         let rolling = self.strength.rolling(held, stretch.kind, span);
                         self.rolling(&mut part, rolling, adjusted.fb_star.value);
                         if let Some(volume) = member.volume_factor(span) {
-                            part.step("C_V", "volume factor; the less of it and C_L counts", "", (volume.value, ""), Basis::Published(volume.source));
+                            part.step(
+                                "C_V",
+                                "volume factor; the less of it and C_L counts",
+                                "",
+                                (volume.value, ""),
+                                Basis::Published(volume.source),
+                            );
                         }
                     }
                     part.step("F_b'", "bending strength", "", (found.check.capacity, "psi"), Basis::Arithmetic);
@@ -165,10 +188,22 @@ impl Sheet<'_> {
             Rolling::TooSlender(_) => {}
             Rolling::At(critical) => {
                 let source = Source::new("NDS 2018", "§3.3.3.8", Status::LookedUp);
-                part.step("F_bE", "stress at which it rolls over", "1.20 E_min' / R_B²", (critical.psi(), "psi"), Basis::Published(source));
+                part.step(
+                    "F_bE",
+                    "stress at which it rolls over",
+                    "1.20 E_min' / R_B²",
+                    (critical.psi(), "psi"),
+                    Basis::Published(source),
+                );
                 let expression = format!("F_bE / F_b* = {}", figure(critical / fb_star));
                 let source = Source::new("NDS 2018", "Eq. 3.3-6", Status::LookedUp);
-                part.step("C_L", "beam stability factor", expression, (stability(rolling, fb_star), ""), Basis::Published(source));
+                part.step(
+                    "C_L",
+                    "beam stability factor",
+                    expression,
+                    (stability(rolling, fb_star), ""),
+                    Basis::Published(source),
+                );
             }
         }
     }
@@ -190,13 +225,32 @@ impl Sheet<'_> {
         self.combination(&mut part, found);
         let side = solution.just_right_of(found.at).map_or(0.0, |section| section.shear.pounds().abs());
         let other = solution.just_left_of(found.at).map_or(0.0, |section| section.shear.pounds().abs());
-        let at = if self.input.loaded_from == LoadedFrom::Top { "a depth from the support, or at its face" } else { "at the face of the support" };
+        let at = if self.input.loaded_from == LoadedFrom::Top {
+            "a depth from the support, or at its face"
+        } else {
+            "at the face of the support"
+        };
         let source = Source::new("NDS 2018", "§3.4.3.1", Status::PartlyLookedUp);
-        part.step("V", format!("shear at {}, {at}", feet(found.at)), "", (side.max(other), "lb"), Basis::Published(source));
+        part.step(
+            "V",
+            format!("shear at {}, {at}", feet(found.at)),
+            "",
+            (side.max(other), "lb"),
+            Basis::Published(source),
+        );
         if let Strength::Lumber { member, .. } = &self.strength {
             let section = member.section();
-            let stress = chapter_3::rectangular_shear_stress(measure::Force::from_pounds(side.max(other)), section.breadth, section.depth);
-            let expression = format!("1.5 × {} / ({} × {})", figure(side.max(other)), figure(section.breadth.inches()), figure(section.depth.inches()));
+            let stress = chapter_3::rectangular_shear_stress(
+                measure::Force::from_pounds(side.max(other)),
+                section.breadth,
+                section.depth,
+            );
+            let expression = format!(
+                "1.5 × {} / ({} × {})",
+                figure(side.max(other)),
+                figure(section.breadth.inches()),
+                figure(section.depth.inches())
+            );
             part.step("f_v", "shear stress", expression, (found.check.demand, "psi"), Basis::Published(stress.source));
             if let Ok(adjusted) = member.adjusted(&conditions(&self.tried.piece, self.input), demand.way.duration) {
                 adjusted_step(&mut part, &adjusted.fv, "shear strength");
@@ -213,15 +267,33 @@ impl Sheet<'_> {
         let Some(solution) = self.solution(found) else { return part };
         self.combination(&mut part, found);
         let support = self.input.bearings.iter().position(|bearing| bearing.at == found.at);
-        let Some((bearing, reaction)) = support.map(|index| (self.input.bearings[index], solution.reactions()[index])) else {
+        let Some((bearing, reaction)) = support.map(|index| (self.input.bearings[index], solution.reactions()[index]))
+        else {
             return part;
         };
-        part.step("R", format!("reaction at {}", feet(found.at)), "", (reaction.force.pounds(), "lb"), Basis::Arithmetic);
+        part.step(
+            "R",
+            format!("reaction at {}", feet(found.at)),
+            "",
+            (reaction.force.pounds(), "lb"),
+            Basis::Arithmetic,
+        );
         if let Piece::Lumber(member) = &self.tried.piece {
             let breadth = member.section().breadth;
-            let expression = format!("{} / ({} × {})", figure(reaction.force.pounds()), figure(breadth.inches()), figure(bearing.length.inches()));
+            let expression = format!(
+                "{} / ({} × {})",
+                figure(reaction.force.pounds()),
+                figure(breadth.inches()),
+                figure(bearing.length.inches())
+            );
             let source = Source::new("NDS 2018", "§3.10.2", Status::LookedUp);
-            part.step("f_c⊥", "crushing across the grain", expression, (found.check.demand, "psi"), Basis::Published(source));
+            part.step(
+                "f_c⊥",
+                "crushing across the grain",
+                expression,
+                (found.check.demand, "psi"),
+                Basis::Published(source),
+            );
             let source = Source::new("NDS 2018", "Eq. 3.10-2", Status::LookedUp);
             let meaning = "strength across the grain, with C_b away from an end; or what lies below, if that is less";
             part.step("F_c⊥'", meaning, "", (found.check.capacity, "psi"), Basis::Published(source));
@@ -239,7 +311,8 @@ impl Sheet<'_> {
         match &self.strength {
             Strength::Lumber { member, at } => {
                 let section = member.section();
-                let expression = format!("{} × {}", figure(at[0].e.psi()), figure(section.second_moment_strong.inches_fourth()));
+                let expression =
+                    format!("{} × {}", figure(at[0].e.psi()), figure(section.second_moment_strong.inches_fourth()));
                 part.step("E'I", "stiffness", expression, (rigidity / 1e6, "million lb-in²"), Basis::Arithmetic);
             }
             Strength::Sheet(_) => {
@@ -250,7 +323,13 @@ impl Sheet<'_> {
         let live = found.check.limit == Limit::LiveSag;
         let over = if live { self.input.limits.live } else { self.input.limits.total };
         let basis = Basis::Input(if live { "live_limit" } else { "total_limit" });
-        part.step("", "allowed", format!("length / {}, of an overhang twice its length", figure(over)), (found.check.capacity, "in"), basis);
+        part.step(
+            "",
+            "allowed",
+            format!("length / {}, of an overhang twice its length", figure(over)),
+            (found.check.capacity, "in"),
+            basis,
+        );
         if self.has_overhang() {
             let source = Source::new("IBC 2018", "Table 1604.3 note i", Status::FromMemory);
             part.step("", "length of an overhang counts", "", (2.0, ""), Basis::Published(source));

@@ -18,8 +18,8 @@ mod table;
 mod wind;
 mod working;
 
-pub use input::{Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderInput, Wall, Wind};
 pub use crate::check::Verdict;
+pub use input::{Above, Closure, CodeEdition, DeflectionLimits, Gap, HeaderInput, Wall, Wind};
 pub use result::{
     Check, CutKind, CutPiece, GapAnswer, HeaderAnswer, KingTable, Kings, Limit, Misfit, TableAnswer, Tried,
 };

@@ -3,8 +3,8 @@
 use lumber::{AdjustedStresses, Conditions, LoadDuration, Member, Product};
 use measure::{Force, Length, LineLoad, Ratio, Stress};
 use standards::asce7_16::chapter_2::{Combination, LoadCase};
-use standards::nds_2018::chapter_15::{BowDirection, PlyFastening, built_up_column_factor};
 use standards::nds_2018::chapter_3::{self, ColumnMaterial, ColumnStage};
+use standards::nds_2018::chapter_15::{BowDirection, PlyFastening, built_up_column_factor};
 use standards::{Source, Status};
 
 use crate::flexure::Case;
@@ -94,7 +94,8 @@ pub(super) fn column(member: &Member, strength: &AdjustedStresses, stands: &Upri
             chapter_3::column_slenderness_ratio(unbraced, thickness, ColumnStage::InService).map_err(out)?.value;
         let critical = chapter_3::column_critical_stress(e_min, slenderness).map_err(out)?.value;
         let plies_factor = factor(direction)?;
-        let stability = chapter_3::column_stability_factor(critical, fc_star, material).map_err(out)?.value * plies_factor;
+        let stability =
+            chapter_3::column_stability_factor(critical, fc_star, material).map_err(out)?.value * plies_factor;
         Ok(Some(Way { slenderness, critical, stability, plies_factor }))
     };
     let through_depth = way(stands.along_depth, section.depth, strength.e_min, BowDirection::AlongPlies)?;
@@ -118,10 +119,7 @@ impl Strengths {
 }
 
 /// Loads along a column by case, and how they come together.
-pub(super) fn along(
-    by_case: &[(Case, Force)],
-    windy: bool,
-) -> Vec<(Combination, LoadDuration, Force)> {
+pub(super) fn along(by_case: &[(Case, Force)], windy: bool) -> Vec<(Combination, LoadDuration, Force)> {
     let of = |case: Case| by_case.iter().filter(|(of, _)| *of == case).map(|(_, force)| *force).sum::<Force>();
     let mut all = Vec::new();
     for combination in Combination::ALL {
@@ -177,13 +175,43 @@ pub(super) fn column_steps(
             part.step("C_P", meaning, "", (1.0, ""), nds("§3.7.1.1", Status::LookedUp));
             continue;
         };
-        part.step("ℓ_e/d", format!("slenderness {name}; at most 50"), "", (way.slenderness, ""), nds("§3.7.1.3", Status::LookedUp));
-        part.step("F_cE", "stress at which it bows", "0.822 E_min' / (ℓ_e/d)²", (way.critical.psi(), "psi"), nds("§3.7.1.5", Status::LookedUp));
+        part.step(
+            "ℓ_e/d",
+            format!("slenderness {name}; at most 50"),
+            "",
+            (way.slenderness, ""),
+            nds("§3.7.1.3", Status::LookedUp),
+        );
+        part.step(
+            "F_cE",
+            "stress at which it bows",
+            "0.822 E_min' / (ℓ_e/d)²",
+            (way.critical.psi(), "psi"),
+            nds("§3.7.1.5", Status::LookedUp),
+        );
         if way.plies_factor < 1.0 {
-            part.step("K_f", "plies that slip on each other", "", (way.plies_factor, ""), nds("§15.3.2", Status::LookedUp));
+            part.step(
+                "K_f",
+                "plies that slip on each other",
+                "",
+                (way.plies_factor, ""),
+                nds("§15.3.2", Status::LookedUp),
+            );
         }
         let expression = format!("F_cE / F_c* = {}", figure(way.critical / column.fc_star));
-        part.step("C_P", format!("column stability factor {name}"), expression, (way.stability, ""), nds("Eq. 3.7-1", Status::LookedUp));
+        part.step(
+            "C_P",
+            format!("column stability factor {name}"),
+            expression,
+            (way.stability, ""),
+            nds("Eq. 3.7-1", Status::LookedUp),
+        );
     }
-    part.step("F_c'", "strength along the grain, with the lesser C_P", "", (column.fc_prime.psi(), "psi"), Basis::Arithmetic);
+    part.step(
+        "F_c'",
+        "strength along the grain, with the lesser C_P",
+        "",
+        (column.fc_prime.psi(), "psi"),
+        Basis::Arithmetic,
+    );
 }

@@ -7,8 +7,8 @@ use standards::nds_2018::chapter_15::{ColumnNailing, column_nailing};
 use standards::nds_2018::{Cited, chapter_3};
 use standards::{Source, Status};
 
-use super::column::{Strengths, Uprights, along, column, column_steps};
 use super::Tried;
+use super::column::{Strengths, Uprights, along, column, column_steps};
 use crate::check::{Check, keep_worst};
 use crate::choose::{best, smallest_of_each_family};
 use crate::flexure::Case;
@@ -79,7 +79,8 @@ pub fn check_post(input: &PostInput) -> Result<PostAnswer, String> {
 
 fn candidates(input: &PostInput) -> impl Iterator<Item = Member> + use<> {
     let known = post_candidates(input.species, input.grade);
-    let other = input.chosen.clone().filter(|chosen| !post_candidates(input.species, input.grade).any(|one| one == *chosen));
+    let other =
+        input.chosen.clone().filter(|chosen| !post_candidates(input.species, input.grade).any(|one| one == *chosen));
     known.chain(other)
 }
 
@@ -98,7 +99,10 @@ fn checks(member: &Member, input: &PostInput) -> Result<Vec<Check<Limit>>, Strin
         let sides = ((force / area).psi(), column.fc_prime.psi(), "psi");
         keep_worst(&mut checks, Check::new(Limit::Compression, sides, combination));
         if let Some(plate) = input.plate {
-            keep_worst(&mut checks, Check::new(Limit::PlateBearing, ((force / area).psi(), plate.psi(), "psi"), combination));
+            keep_worst(
+                &mut checks,
+                Check::new(Limit::PlateBearing, ((force / area).psi(), plate.psi(), "psi"), combination),
+            );
         }
     }
     Ok(checks)
@@ -134,10 +138,20 @@ fn working(tried: &Tried, input: &PostInput) -> Vec<Part> {
         let area = tried.member.section().area.square_inches();
         let pounds = check.demand * area;
         let expression = format!("{} / {}", figure(pounds), figure(area));
-        let source = if check.limit == Limit::PlateBearing { Source::new("NDS 2018", "§3.10.2", Status::LookedUp) } else { Source::new("NDS 2018", "§3.6.3", Status::FromMemory) };
+        let source = if check.limit == Limit::PlateBearing {
+            Source::new("NDS 2018", "§3.10.2", Status::LookedUp)
+        } else {
+            Source::new("NDS 2018", "§3.6.3", Status::FromMemory)
+        };
         part.step("f_c", "stress from the load", expression, (check.demand, "psi"), Basis::Published(source));
         let expression = format!("{} / {}", figure(check.demand), figure(check.capacity));
-        part.step("", format!("share of capacity, {}", check.combination.name()), expression, (check.share, ""), Basis::Arithmetic);
+        part.step(
+            "",
+            format!("share of capacity, {}", check.combination.name()),
+            expression,
+            (check.share, ""),
+            Basis::Arithmetic,
+        );
         parts.push(part);
     }
     parts

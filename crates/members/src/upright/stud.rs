@@ -107,7 +107,8 @@ pub struct StudAnswer {
 /// # Errors
 /// A sentence, when no size of this wood has a published value.
 pub fn check_stud(input: &StudInput) -> Result<StudAnswer, String> {
-    let other = input.chosen.clone().filter(|chosen| !stud_candidates(input.species, input.grade).any(|one| one == *chosen));
+    let other =
+        input.chosen.clone().filter(|chosen| !stud_candidates(input.species, input.grade).any(|one| one == *chosen));
     let members = stud_candidates(input.species, input.grade).chain(other);
     let tried: Vec<Tried> = members.map(|member| judge(member, input)).collect();
     if tried.is_empty() {
@@ -151,7 +152,8 @@ fn checks(member: &Member, input: &StudInput) -> Result<Vec<Check<Limit>>, Strin
         let moment = across * input.stands.height * input.stands.height / 8.0;
         if across > LineLoad::ZERO {
             let fb = moment / section.section_modulus_strong;
-            let share = with_bending(fc, column.fc_prime, fb, strength.fb_star, column.through_depth.map(|way| way.critical));
+            let share =
+                with_bending(fc, column.fc_prime, fb, strength.fb_star, column.through_depth.map(|way| way.critical));
             keep_worst(&mut checks, Check::of_share(Limit::CompressionAndWind, share, combination));
         } else {
             let sides = (fc.psi(), column.fc_prime.psi(), "psi");
@@ -211,7 +213,11 @@ impl Left {
                 if left <= Length::ZERO {
                     return Err(none.to_owned());
                 }
-                Ok(Self { area: section.breadth * left, modulus: section.breadth * left * left / 6.0, off_middle: depth / 2.0 })
+                Ok(Self {
+                    area: section.breadth * left,
+                    modulus: section.breadth * left * left / 6.0,
+                    off_middle: depth / 2.0,
+                })
             }
             Some(StudCut::Hole(diameter)) => {
                 let left = section.depth - diameter;
@@ -273,7 +279,9 @@ fn working(tried: &Tried, input: &StudInput) -> Vec<Part> {
     load_steps(&mut loads, &input.loads, input.spacing);
     if let Some(wind) = input.wind {
         let strip = input.wind_strip();
-        for (meaning, pressure) in [("wind on it by itself", wind.alone), ("wind together with loads from above", wind.with_loads)] {
+        for (meaning, pressure) in
+            [("wind on it by itself", wind.alone), ("wind together with loads from above", wind.with_loads)]
+        {
             let expression = format!("0.6 × {} psf × {} in / 12", figure(pressure.psf()), figure(strip.inches()));
             let load = (pressure * strip).plf() * Combination::DeadWind.factor(LoadCase::Wind);
             loads.step("w", meaning, expression, (load, "plf"), Basis::Published(Combination::SOURCE));
@@ -297,14 +305,27 @@ fn working(tried: &Tried, input: &StudInput) -> Vec<Part> {
         }
         match check.limit {
             Limit::CompressionAndWind => {
-                part.step("", "compression and bending together", "(f_c/F_c')² + f_b / (F_b' (1 − f_c/F_cE))", (check.share, ""), nds("Eq. 3.9-3"));
+                part.step(
+                    "",
+                    "compression and bending together",
+                    "(f_c/F_c')² + f_b / (F_b' (1 − f_c/F_cE))",
+                    (check.share, ""),
+                    nds("Eq. 3.9-3"),
+                );
             }
             Limit::BendingAtCut => {
-                let meaning = "what is left at the cut, as if at mid-height; the standard gives no rule, an engineer must agree";
+                let meaning =
+                    "what is left at the cut, as if at mid-height; the standard gives no rule, an engineer must agree";
                 part.step("", meaning, "(f_c/F_c*)² + f_b / F_b*", (check.share, ""), Basis::Arithmetic);
             }
             Limit::Bow => {
-                part.step("Δ", "bow under 0.7 of the wind", "", (check.demand, "in"), Basis::Published(standards::irc_2021::r301::WIND_FOR_DEFLECTION_SOURCE));
+                part.step(
+                    "Δ",
+                    "bow under 0.7 of the wind",
+                    "",
+                    (check.demand, "in"),
+                    Basis::Published(standards::irc_2021::r301::WIND_FOR_DEFLECTION_SOURCE),
+                );
                 let expression = format!("height / {}", figure(input.bow_limit));
                 part.step("", "allowed", expression, (check.capacity, "in"), Basis::Input("bow_limit"));
             }
@@ -314,7 +335,13 @@ fn working(tried: &Tried, input: &StudInput) -> Vec<Part> {
             }
         }
         let meaning = format!("share of capacity, {}", check.combination.name());
-        part.step("", meaning, format!("{} / {}", figure(check.demand), figure(check.capacity)), (check.share, ""), Basis::Arithmetic);
+        part.step(
+            "",
+            meaning,
+            format!("{} / {}", figure(check.demand), figure(check.capacity)),
+            (check.share, ""),
+            Basis::Arithmetic,
+        );
         parts.push(part);
     }
     parts

@@ -165,7 +165,9 @@ mod tests {
     /// Source: the multipliers of a raised tie as they are read or remembered, and the tie above the third refused.
     #[test]
     fn raised_ties() {
-        for (share, span, nails) in [(1.0 / 3.0, 0.67, 1.5), (0.25, 0.76, 1.33), (0.2, 0.83, 1.25), (1.0 / 6.0, 0.90, 1.2)] {
+        for (share, span, nails) in
+            [(1.0 / 3.0, 0.67, 1.5), (0.25, 0.76, 1.33), (0.2, 0.83, 1.25), (1.0 / 6.0, 0.90, 1.2)]
+        {
             assert_eq!((span_left(share).unwrap(), nails_times(share).unwrap()), (span, nails), "{share}");
         }
         assert_eq!((span_left(0.3).unwrap(), nails_times(0.3).unwrap()), (0.67, 1.5), "the harsher row counts between");

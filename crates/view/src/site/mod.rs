@@ -10,7 +10,6 @@ use std::sync::Arc;
 
 use framing::Texts;
 use framing::field::site_fields;
-use framing::reply::{StepReply, WorkingReply};
 use framing::site::reply::{GravityReply, SnowReply, WindReply};
 use framing::site::{SiteOutcome, derive_site};
 use framing::words::figure;
@@ -18,7 +17,8 @@ use framing::words::figure;
 pub use given::{GIVERS, Given, give, given, write};
 
 use crate::inputs;
-use crate::model::{Answer, Field, FieldId, Group, State, Table, WorkingPart, WorkingStep};
+use crate::model::{Answer, Field, FieldId, Group, State, Table, WorkingPart};
+use crate::replied::working;
 use crate::scene::Scene;
 
 /// The input that comes to hand first.
@@ -191,17 +191,6 @@ fn shown(outcome: &SiteOutcome, topic: Topic, answered: &Answered) -> SiteScreen
     }
 }
 
-/// With a true minus before figures.
-fn minus(text: &str) -> String {
-    let mut written = String::with_capacity(text.len());
-    let mut before = ' ';
-    for letter in text.chars() {
-        written.push(if letter == '-' && !before.is_alphanumeric() && before != '"' { '\u{2212}' } else { letter });
-        before = letter;
-    }
-    written
-}
-
 /// Live loads by use, and the roof's for one rafter.
 fn published(gravity: &GravityReply) -> Vec<(String, String, String)> {
     let one = |input: &str, of: &str, psf: f64| (input.to_owned(), of.to_owned(), format!("{} psf", figure(psf)));
@@ -211,23 +200,6 @@ fn published(gravity: &GravityReply) -> Vec<(String, String, String)> {
         ("load standard's equation", gravity.roof_live_by_equation_psf),
     ];
     by_use.chain(of_roof.map(|(of, psf)| one("roof_live", of, psf))).collect()
-}
-
-fn working(part: &WorkingReply) -> WorkingPart {
-    let step = |step: &StepReply| {
-        let value = minus(&figure(step.value));
-        let expression = minus(&step.expression);
-        WorkingStep {
-            symbol: step.symbol.clone(),
-            meaning: step.meaning.clone(),
-            // What is one number is not written twice.
-            expression: if expression == value { String::new() } else { expression },
-            value: if step.unit.is_empty() { value } else { format!("{value} {}", step.unit) },
-            assumed: step.source == "assumed",
-            source: step.source.clone(),
-        }
-    };
-    WorkingPart { heading: part.heading.clone(), steps: part.steps.iter().map(step).collect() }
 }
 
 /// The wind, the snow, and weights with live loads.

@@ -16,8 +16,8 @@ use standards::{Source, Status};
 use super::demand::{Demand, JACK_THICKNESS, demands, design_span};
 use super::judge::{Case, conditions};
 use super::result::{Check, Limit, Tried};
-use crate::working::{Basis, Part, figure};
 pub(super) use crate::working::adjusted_step;
+use crate::working::{Basis, Part, figure};
 
 /// What the parts of a working share.
 struct Sheet<'a> {

@@ -3,4 +3,4 @@
 mod keys_row;
 mod page;
 
-pub use page::Members;
+pub use page::HeaderPlace;

@@ -51,7 +51,7 @@ const BELOW: [fn(&HeaderScreen) -> String; 12] = [
 
 /// The place.
 #[component]
-pub fn Members() -> impl IntoView {
+pub fn HeaderPlace() -> impl IntoView {
     let desk = expect_context::<Desk>();
     let bring = Callback::new(move |field| bring_into_view(desk, field));
     let pad = Pad {
@@ -95,6 +95,7 @@ pub fn Members() -> impl IntoView {
             <div class="bench">
                 {laid.part(3, move || view! { <Hand pad /><KeysRow /> }.into_any())}
                 <Block markup=to_do act />
+                <a class="key kinds-key" href="member/">"Joists, rafters, studs, posts"</a>
                 {move || stands.get().then(|| view! { <Inputs pad groups=HEADER_GROUPS /> })}
                 {below.collect_view()}
             </div>

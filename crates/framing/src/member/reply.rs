@@ -1,0 +1,265 @@
+//! What the command answers of a member: plain data, with units in the names.
+
+use measure::{FlexuralRigidity, Length};
+use members::beam::Section;
+use members::flexure::{Acting, Cut};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::reply::CheckReply;
+use crate::site::reply::AboutReply;
+
+/// A number of an answer, with its name.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct FactReply {
+    /// Its stable name: `longest_span_in`.
+    pub name: String,
+    /// What it is, in words.
+    pub what: String,
+    /// The number.
+    pub value: f64,
+    /// The number as it is written, with its unit.
+    pub written: String,
+}
+
+/// One size that was tried.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct TriedReply {
+    /// The size.
+    pub size: String,
+    /// Its family.
+    pub family: String,
+    /// The verdict.
+    pub verdict: String,
+    /// Share used.
+    pub ratio: Option<f64>,
+    /// What governs.
+    pub governs: Option<String>,
+    /// Why there is no answer, or why it does not fit.
+    pub reason: Option<String>,
+}
+
+/// What a support gives.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct SupportReply {
+    /// Where it is, from the left end.
+    pub at_in: f64,
+    /// The same in words.
+    pub at: String,
+    /// Up, by kind of load, lb; wind at strength level.
+    pub by_case_lb: Vec<(String, f64)>,
+    /// The most that it holds up, in any combination, lb.
+    pub most_lb: f64,
+    /// The least; below zero it must be held down, lb.
+    pub least_lb: f64,
+}
+
+/// What a rule of the code says of it.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct RuleReply {
+    /// Its heading: `Span table`.
+    pub heading: String,
+    /// Whether it is kept; none where it gives no answer, or only a number.
+    pub holds: Option<bool>,
+    /// Its answer, short: `15' 5"`.
+    pub figure: String,
+    /// What it says, in sentences.
+    pub says: Vec<String>,
+}
+
+/// A member as it was found, beside the one that was drawn.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct AsFoundReply {
+    /// The size as drawn.
+    pub drawn: String,
+    /// Its verdict.
+    pub verdict: String,
+    /// Its share.
+    pub ratio: Option<f64>,
+    /// What differs, in sentences.
+    pub says: Vec<String>,
+}
+
+/// A table of the answer.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct TableReply {
+    /// Its heading.
+    pub heading: String,
+    /// What stands over its columns.
+    pub columns: Vec<String>,
+    /// Its rows, the first of each its name.
+    pub rows: Vec<Vec<String>>,
+    /// What is to be known of it.
+    pub notes: Vec<String>,
+}
+
+/// What is drawn of a member; lengths in inches of the real thing.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum Drawn {
+    /// Nothing yet.
+    #[default]
+    Nothing,
+    /// A member on supports, with its loads and what goes on in it.
+    Beam(DrawnBeam),
+    /// A rafter.
+    Rafter(DrawnRafter),
+    /// A hip or a valley in plan.
+    Corner(DrawnCorner),
+    /// A stud in its wall, or a post.
+    Upright(DrawnUpright),
+    /// A cut member.
+    Cut(DrawnCut),
+}
+
+/// A member on supports.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnBeam {
+    /// From end to end.
+    pub length: Length,
+    /// Where it rests.
+    pub supports: Vec<Length>,
+    /// Its depth.
+    pub depth: Length,
+    /// Its loads, without its own weight.
+    pub loads: Vec<Acting>,
+    /// Shear, moment and sag under the loads that bend it most.
+    pub diagram: Vec<Section>,
+    /// The combination that bends it most.
+    pub combination: String,
+    /// A notch or a hole in it.
+    pub cut: Option<Cut>,
+    /// Its stiffness.
+    pub rigidity: FlexuralRigidity,
+}
+
+/// A rafter as it is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnRafter {
+    /// Level run, plate to ridge.
+    pub run: Length,
+    /// Rise on twelve.
+    pub rise_in_twelve: f64,
+    /// Overhang.
+    pub overhang: Length,
+    /// Its depth.
+    pub depth: Length,
+    /// Level seat.
+    pub seat: Length,
+    /// Ties above the plate; none where there are none.
+    pub tie: Option<Length>,
+    /// Pull in each tie, in words.
+    pub tie_pull: String,
+    /// Purlin.
+    pub purlin: Option<Length>,
+    /// Depth and thickness of the ridge.
+    pub ridge: (Length, Length),
+    /// Whether the ridge carries.
+    pub ridge_carries: bool,
+    /// What presses and what lifts, in words.
+    pub down: String,
+    /// What lifts.
+    pub up: String,
+}
+
+/// A hip or a valley in plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnCorner {
+    /// Whether it is a valley.
+    pub is_valley: bool,
+    /// Run of the commons on each side.
+    pub runs: (Length, Length),
+    /// Plan angle to the first commons, in words.
+    pub angles: (String, String),
+    /// Its true length, in words.
+    pub length: String,
+    /// A post under it, in plan from the lower corner.
+    pub post: Option<Length>,
+    /// Load at its heavy end, in words.
+    pub heavy: String,
+}
+
+/// What stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnUpright {
+    /// Its length.
+    pub height: Length,
+    /// Breadth of one ply, and depth.
+    pub ply: (Length, Length),
+    /// How many plies.
+    pub plies: u8,
+    /// Spacing of the studs beside it; none for a post.
+    pub spacing: Option<Length>,
+    /// What comes down on it, in words.
+    pub down: String,
+    /// Wind across it, in words; empty on an inner wall.
+    pub wind: String,
+    /// Rows of nails, spacing along them and to the ends, for a post of plies.
+    pub nails: Option<(u8, Length, Length, Length)>,
+    /// Depth of a notch, or diameter of a hole, and whether it is a hole.
+    pub cut: Option<(Length, bool)>,
+}
+
+/// A cut member.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnCut {
+    /// Its length between bearings.
+    pub span: Length,
+    /// Its depth.
+    pub depth: Length,
+    /// The cut.
+    pub cut: Option<Cut>,
+    /// The deepest notch and the widest hole that the code allows there.
+    pub allowed: (Length, Length),
+}
+
+/// The answer of a member.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
+pub struct MemberReply {
+    /// Verdict, in the trade's words.
+    pub verdict: String,
+    /// The size that it is about.
+    pub size: String,
+    /// Greatest share of capacity.
+    pub ratio: Option<f64>,
+    /// What governs.
+    pub governs: Option<String>,
+    /// The combination.
+    pub combination: Option<String>,
+    /// Why there is no answer.
+    pub reason: Option<String>,
+    /// Its numbers.
+    pub facts: Vec<FactReply>,
+    /// Its limits.
+    pub checks: Vec<CheckReply>,
+    /// Every size tried.
+    pub sizes: Vec<TriedReply>,
+    /// The smallest of each family that works.
+    pub smallest: Vec<String>,
+    /// What its supports give.
+    pub supports: Vec<SupportReply>,
+    /// What the code's own rules say.
+    pub by_code: Vec<RuleReply>,
+    /// The member as drawn, where it was found otherwise.
+    pub as_found: Option<AsFoundReply>,
+    /// Tables.
+    pub tables: Vec<TableReply>,
+    /// What to do.
+    pub action: Vec<String>,
+    /// What goes with it.
+    #[serde(flatten)]
+    pub about: AboutReply,
+    /// What is drawn of it.
+    #[serde(skip)]
+    pub drawn: Drawn,
+    /// Whether a rule that decides over strength is broken.
+    #[serde(skip)]
+    pub forbidden: bool,
+}
+
+impl MemberReply {
+    /// A fact by its name.
+    #[must_use]
+    pub fn fact(&self, name: &str) -> Option<f64> {
+        self.facts.iter().find(|fact| fact.name == name).map(|fact| fact.value)
+    }
+}

@@ -1,0 +1,98 @@
+//! The answer of a member, and its bars.
+
+use framing::member::NOT_ALLOWED;
+use framing::member::reply::{MemberReply, TriedReply};
+use framing::words::{figure, percent};
+use members::check::Verdict;
+
+use crate::model::{Answer, Bar, State};
+
+/// The state that a verdict in words stands for.
+pub(super) fn state_of(verdict: &str) -> State {
+    let all = [
+        (Verdict::Carries, State::Carries),
+        (Verdict::AtLimit, State::AtLimit),
+        (Verdict::TooSmall, State::Short),
+        (Verdict::Outside, State::Outside),
+    ];
+    let found = all.into_iter().find(|(of, _)| framing::words::verdict(*of) == verdict);
+    match verdict {
+        NOT_ALLOWED | "does not fit" | "not allowed" => State::Short,
+        "allowed" => State::Carries,
+        "still to be said" => State::NotKnown,
+        _ => found.map_or(State::Told, |(_, state)| state),
+    }
+}
+
+pub(super) fn answer(reply: &MemberReply) -> Answer {
+    let share_text = match (reply.ratio, &reply.governs) {
+        (Some(ratio), Some(governs)) => format!("{}, {governs}", percent(ratio)),
+        _ => first_fact(reply),
+    };
+    Answer {
+        state: state_of(&reply.verdict),
+        figure: if reply.size.is_empty() { "Not worked".to_owned() } else { reply.size.clone() },
+        word: reply.verdict.clone(),
+        share: reply.ratio,
+        share_text,
+        action: reply.action.clone(),
+    }
+}
+
+fn first_fact(reply: &MemberReply) -> String {
+    reply.facts.first().map_or_else(String::new, |fact| format!("{}: {}", fact.what, fact.written))
+}
+
+/// The state of a share.
+pub(super) fn state_of_share(share: f64) -> State {
+    match Verdict::of(share) {
+        Verdict::Carries => State::Carries,
+        Verdict::AtLimit => State::AtLimit,
+        Verdict::TooSmall => State::Short,
+        Verdict::Outside => State::Outside,
+    }
+}
+
+/// The checks of the judged size, governing first.
+pub(super) fn bars(reply: &MemberReply) -> Vec<Bar> {
+    let mut bars: Vec<Bar> = reply
+        .checks
+        .iter()
+        .map(|check| Bar {
+            label: capital(&check.limit),
+            share: check.ratio,
+            percent: percent(check.ratio),
+            detail: detail(check),
+            state: state_of_share(check.ratio),
+            governs: reply.governs.as_deref() == Some(check.limit.as_str()),
+        })
+        .collect();
+    bars.sort_by(|a, b| b.share.total_cmp(&a.share));
+    bars
+}
+
+fn detail(check: &framing::reply::CheckReply) -> String {
+    if check.unit.is_empty() {
+        return check.combination.clone();
+    }
+    format!("{} of {} {}, {}", figure(check.demand), figure(check.capacity), check.unit, check.combination)
+}
+
+/// What a size that was tried is told by.
+pub(super) fn note(tried: &TriedReply) -> String {
+    if let Some(reason) = &tried.reason {
+        return reason.clone();
+    }
+    match (tried.ratio, &tried.governs) {
+        (Some(ratio), Some(governs)) => format!("{}, {governs}", percent(ratio)),
+        _ => String::new(),
+    }
+}
+
+pub(super) fn capital(text: &str) -> String {
+    let mut text = text.to_owned();
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    text
+}

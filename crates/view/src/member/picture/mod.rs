@@ -1,0 +1,60 @@
+//! Members drawn to scale.
+
+mod beam;
+mod corner;
+mod cut;
+mod rafter;
+mod upright;
+
+use framing::member::MemberKind;
+use framing::member::reply::{Drawn, MemberReply};
+
+use crate::pen::Pen;
+use crate::scene::Scene;
+
+pub(super) fn picture(kind: MemberKind, reply: &MemberReply) -> Scene {
+    match &reply.drawn {
+        Drawn::Beam(drawn) => beam::picture(kind, drawn, reply),
+        Drawn::Rafter(drawn) => rafter::picture(drawn, reply),
+        Drawn::Corner(drawn) => corner::picture(drawn, reply),
+        Drawn::Upright(drawn) => upright::picture(drawn, reply),
+        Drawn::Cut(drawn) => cut::picture(drawn),
+        Drawn::Nothing => table(reply),
+    }
+}
+
+/// The span table as bars: the deeper, the farther.
+fn table(reply: &MemberReply) -> Scene {
+    use crate::pen::rectangle;
+    use crate::scene::{Ink, Weight};
+    const ROW: f64 = 40.0;
+    const LONGEST: f64 = 26.0 * 12.0;
+    let Some(table) = reply.tables.first() else {
+        return Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned());
+    };
+    let rows: Vec<(String, String, f64)> = table
+        .rows
+        .iter()
+        .filter_map(|row| {
+            let cell = row.get(2)?;
+            let inches = measure::read_length(cell.trim_end_matches(['*', '+', ' ']), measure::LengthUnit::Feet)
+                .ok()?
+                .length
+                .inches();
+            Some((row.first()?.clone(), cell.clone(), inches))
+        })
+        .collect();
+    let mut pen = Pen::new((0.0, 0.0), (LONGEST, ROW * rows.len().max(1) as f64));
+    pen.margin(24.0, 26.0, 8.0);
+    let mut alt = "Spans at 16 inches:".to_owned();
+    for (index, (name, cell, inches)) in rows.iter().enumerate() {
+        let top = ROW * index as f64;
+        pen.shape(rectangle(0.0, top + 24.0, *inches, top + 34.0), Weight::Seen, Ink::Ink, true);
+        let at = (LONGEST * 0.22, top + 10.0);
+        pen.label(at, &format!("{name}: {cell}"));
+        alt.push_str(&format!(" {name} {cell},"));
+    }
+    let top = pen.paper(16.0);
+    pen.label((LONGEST / 2.0, -top), "clear span at 16\"");
+    pen.scene(alt.trim_end_matches(',').to_owned() + ".")
+}

@@ -1,0 +1,5 @@
+//! Entry point of the page of the members beside the header.
+
+fn main() {
+    web::start_member();
+}

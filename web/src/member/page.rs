@@ -1,0 +1,113 @@
+//! A member: answer up, hands down.
+
+use std::sync::Arc;
+
+use leptos::prelude::*;
+use view::markup::{self, Act};
+use view::member::MemberScreen;
+use view::model::{FieldId, Group};
+
+use super::book::Book;
+use super::kinds::Kinds;
+use super::working;
+use crate::answer_strip::AnswerStrip;
+use crate::block::Block;
+use crate::browser;
+use crate::fields::{Groups, Hand, Inputs, Pad};
+use crate::picture::Picture;
+
+const GROUPS: Groups = &[
+    (Group::Shape, "The member", false),
+    (Group::Carries, "What it carries", false),
+    (Group::Bears, "What holds it", false),
+    (Group::Lies, "How it lies", false),
+    (Group::Wood, "The wood", false),
+    (Group::Place, "The place, from the job", true),
+    (Group::Cut, "A notch or a hole", true),
+    (Group::AsBuilt, "What was found", true),
+    (Group::Limits, "Limits", true),
+    (Group::Label, "A member from its label", true),
+    (Group::Sheet, "A joist from its maker's sheet", true),
+];
+
+fn pad_of(book: Book) -> Pad {
+    Pad {
+        fields: Signal::derive(move || book.screen.with(|screen| Arc::clone(&screen.fields))),
+        belongs: |_| true,
+        hand: book.hand.into(),
+        typing: RwSignal::new(false),
+        bring: Callback::new(move |field: FieldId| {
+            book.hand.set(field);
+            browser::to_top();
+        }),
+        typed: Callback::new(move |field: FieldId| book.typed(field)),
+        write: Callback::new(move |(field, text)| book.write(field, text)),
+        asked: Signal::derive(move || book.screen.with(|screen| screen.questions.iter().map(|(id, _)| *id).collect())),
+        way_on: None,
+        beside: None,
+        pictures: |_, _, _| None,
+    }
+}
+
+/// What follows the inputs, in order.
+const BELOW: [fn(&MemberScreen) -> String; 7] = [
+    |screen| markup::bars(&screen.bars).into_string(),
+    |screen| markup::panels(&screen.panels).into_string(),
+    |screen| markup::tables(&screen.tables).into_string(),
+    |screen| markup::known(&screen.known).into_string(),
+    sizes,
+    |screen| markup::assumptions(&screen.assumptions).into_string(),
+    |screen| markup::cautions(&screen.cautions).into_string(),
+];
+
+fn sizes(screen: &MemberScreen) -> String {
+    let mut sizes = markup::other_sizes(&screen.families, screen.asked).into_string();
+    screen.families.iter().for_each(|family| sizes.push_str(&markup::family(family).into_string()));
+    sizes
+}
+
+/// The place.
+#[component]
+pub fn MemberPage() -> impl IntoView {
+    let book = expect_context::<Book>();
+    let pad = pad_of(book);
+    let act = Callback::new(move |what: String| match Act::read(&what) {
+        Some(Act::Bring(field)) => pad.bring_named(field),
+        Some(Act::Judge(size)) => book.judge(Some(size)),
+        Some(Act::FindSmallest) => book.judge(None),
+        Some(Act::Working(part)) => working::open_at(book, part),
+        _ => {}
+    });
+    let picture = Memo::new(move |_| book.screen.with(|screen| screen.picture.clone()));
+    let answer = Memo::new(move |_| book.screen.with(|screen| (screen.answer.clone(), !screen.current)));
+    let part = move |write: fn(&MemberScreen) -> String| Signal::derive(move || book.screen.with(write));
+    let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
+    browser::after_paint(browser::say_ready);
+    // The inputs are laid out anew when another kind is looked at, or when other inputs speak.
+    let which = Memo::new(move |_| {
+        book.screen.with(|screen| (screen.kind, screen.fields.iter().map(|field| field.id).collect::<Vec<_>>()))
+    });
+    view! {
+        <div class="members member" class:typing=pad.typing>
+            <h1 class="said">{move || book.kind.get().word()}</h1>
+            <Kinds />
+            <div class="sheet">
+                <Picture scene=picture hand=book.hand.into() act />
+                <AnswerStrip answer />
+            </div>
+            <div class="bench">
+                <Hand pad />
+                <div class="keys-row">
+                    <button type="button" class="key" disabled=move || !book.values.can_undo() on:click=move |_| book.undo()>"Undo"</button>
+                    <button type="button" class="key" aria-haspopup="dialog" on:click=move |_| working::open(book)>"Working"</button>
+                </div>
+                <Block markup=to_do act />
+                {move || {
+                    which.track();
+                    view! { <Inputs pad groups=GROUPS /> }
+                }}
+                {BELOW.into_iter().map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+            </div>
+        </div>
+    }
+}
