@@ -4,7 +4,7 @@
 //! Source: collected field cases FC-07, FC-09, FC-11, FC-13, FC-15, FC-17, FC-19, FC-39, FC-45, FC-63 and FC-69; figures
 //! looked up in the threads and the code they quote, or recomputed there. Tolerances are the cases' own.
 
-#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
+#![expect(clippy::unwrap_used, clippy::panic, reason = "in a test a panic is the report")]
 
 use serde_json::{Value, json};
 

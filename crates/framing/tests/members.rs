@@ -1,7 +1,5 @@
 //! Members beside the header: what may be typed, and what is said of the rest.
 
-#![expect(clippy::unwrap_used, reason = "a panic in a test is the report")]
-
 use std::collections::BTreeMap;
 
 use framing::check::check_line;
