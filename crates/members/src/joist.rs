@@ -2,13 +2,13 @@
 //! is, and the code's span table beside it.
 
 use lumber::{Conditions, Grade, Member, Product, Sawn, SawnSize, Species, candidates::joist_candidates};
+use measure::math::{ln, pow};
 use measure::{AreaLoad, Force, Length, LineLoad, Ratio};
 use standards::irc_2021::r502;
 use standards::span_row::{PrintedSpan, SpanRow, SpanTable};
 use standards::wood_floor_frequency::{BARE_FLOOR_PSF, natural_frequency};
 
 use crate::beam::Load;
-use crate::check::Verdict;
 use crate::flexure::Analysis;
 use crate::flexure::{
     Acting, Bearing, Case, Cut, DeflectionLimits, Edges, FlexureAnswer, FlexureInput, Held, LoadedFrom, Piece, Traced,
@@ -204,32 +204,79 @@ pub(crate) fn is_nothing(load: &Load) -> bool {
 fn longest(input: &JoistInput, piece: &Piece) -> Option<(Length, Limit)> {
     let alone =
         |span| JoistInput { span, second_span: None, cantilever: None, walls: Vec::new(), cut: None, ..input.clone() };
-    longest_span(|span| {
+    longest_span(input.span, |span| {
         let flexure_input = flexure(&alone(span));
         let analysis = Analysis::of(&flexure_input).ok()?;
         let tried = judge(piece.clone(), &flexure_input, &analysis, |_, _| Ok(Vec::new()));
-        let governing = tried.governing()?;
-        Some((tried.verdict(), governing.limit))
+        tried.governing().map(|governing| (governing.share, governing.limit))
     })
 }
 
-/// The longest span at which a check holds, to 1/16 in below it, and what limits it just beyond.
-pub(crate) fn longest_span(check: impl Fn(Length) -> Option<(Verdict, Limit)>) -> Option<(Length, Limit)> {
-    let (mut holds, mut fails) = (Length::from_inches(6.0), Length::from_feet(60.0));
-    let mut limit = check(fails)?.1;
-    if !check(holds)?.0.holds() || check(fails)?.0.holds() {
-        return None;
-    }
-    while fails - holds > Length::from_inches(1.0 / 16.0) {
-        let middle = (holds + fails) / 2.0;
-        let (verdict, of) = check(middle)?;
-        if verdict.holds() {
-            holds = middle;
+/// The longest span in whole sixteenths of an inch at which a check uses no more than all there is, and what limits it just
+/// beyond; none where it is shorter than 6 in or longer than 60 ft.
+///
+/// A share grows with the span much as a power of it, so each guess is put where such a power through the two spans around
+/// the answer, or through the one that is known, comes to a share of one.
+pub(crate) fn longest_span(guess: Length, check: impl Fn(Length) -> Option<(Ratio, Limit)>) -> Option<(Length, Limit)> {
+    let span = |sixteenths: f64| Length::from_inches(sixteenths / 16.0);
+    let (mut holds, mut fails) = (Tried { span: SHORTEST, share: None }, Tried { span: LONGEST, share: None });
+    let mut limit = None;
+    let mut next = (guess.inches() * 16.0).round().clamp(SHORTEST, LONGEST);
+    for step in 1..=MOST_STEPS {
+        let (share, of) = check(span(next))?;
+        // A share that is no number does not hold.
+        if share <= 1.0 {
+            holds = Tried { span: next, share: Some(share) };
         } else {
-            (fails, limit) = (middle, of);
+            (fails, limit) = (Tried { span: next, share: Some(share) }, Some(of));
         }
+        if (holds.share.is_none() && fails.span == SHORTEST) || (fails.share.is_none() && holds.span == LONGEST) {
+            return None;
+        }
+        if fails.span - holds.span <= 1.0 && holds.share.is_some() {
+            return limit.map(|limit| (span(holds.span), limit));
+        }
+        next = next_guess(holds, fails, step);
     }
-    Some((holds, limit))
+    None
+}
+
+/// The shortest and the longest span that is looked for, in sixteenths of an inch.
+const SHORTEST: f64 = 6.0 * 16.0;
+const LONGEST: f64 = 60.0 * 12.0 * 16.0;
+/// Enough for the halvings alone, of which every sixth step is one.
+const MOST_STEPS: u32 = 6 * 16;
+/// Between bending, which goes with the square of a span, and sag, with its cube.
+const USUAL_POWER: f64 = 2.5;
+
+/// A span in sixteenths of an inch, and the share that it uses where that was worked.
+#[derive(Clone, Copy)]
+struct Tried {
+    span: f64,
+    share: Option<Ratio>,
+}
+
+/// The next span to try, between one that holds and one that does not: every sixth is halfway, so that the search ends.
+fn next_guess(holds: Tried, fails: Tried, step: u32) -> f64 {
+    let usable = |share: Option<Ratio>| share.filter(|share| share.is_finite() && *share > 0.0);
+    let guess = match (usable(holds.share), usable(fails.share)) {
+        _ if step.is_multiple_of(6) && holds.share.is_some() && fails.share.is_some() => {
+            f64::midpoint(holds.span, fails.span)
+        }
+        (Some(low), Some(high)) => {
+            let power = ln(high / low) / ln(fails.span / holds.span);
+            holds.span * pow(low, -1.0 / power)
+        }
+        // Past the answer, so that it lies between two from here on.
+        (Some(low), None) => holds.span * pow(low, -1.0 / USUAL_POWER) * 1.02,
+        (None, Some(high)) => fails.span * pow(high, -1.0 / USUAL_POWER) * 0.98,
+        (None, None) => f64::midpoint(holds.span, fails.span),
+    };
+    let (least, most) = (
+        if holds.share.is_some() { holds.span + 1.0 } else { holds.span },
+        if fails.share.is_some() { fails.span - 1.0 } else { fails.span },
+    );
+    guess.round().clamp(least, most)
 }
 
 /// The code's span table for a single clear span.

@@ -1,8 +1,10 @@
 //! Rafters: gravity and wind both ways on the slope, the thrust that a roof without a ridge beam gives, ties at the plate or
 //! above it, heel joints, the seat cut, and the code's span table beside it.
 
-use lumber::{Conditions, Grade, LoadDuration, Member, Product, Species, candidates::joist_candidates};
-use measure::{Angle, AreaLoad, Force, Length, LineLoad, Ratio, Slope};
+use lumber::{
+    AdjustedStresses, Conditions, Grade, LoadDuration, Member, Product, Species, candidates::joist_candidates,
+};
+use measure::{Angle, AreaLoad, Force, Length, LineLoad, Ratio, Slope, Stress};
 use standards::OutsideTable;
 use standards::asce7_16::chapter_2::Combination;
 use standards::irc_2021::r802_4::{self, HeelLoad};
@@ -219,12 +221,8 @@ pub struct RafterAnswer {
 /// A sentence, when no such rafter can be worked.
 pub fn check_rafter(input: &RafterInput) -> Result<RafterAnswer, String> {
     let flexure_input = flexure(input);
-    let more = |piece: &Piece, analysis: &Analysis| -> Result<Vec<Traced>, String> {
-        let mut found = seat_checks(piece, input, &flexure_input, analysis)?;
-        found.extend(thrust_check(piece, input, analysis)?);
-        Ok(found)
-    };
     let pieces = joist_candidates(input.species, input.grade).map(Piece::Lumber);
+    let more = |piece: &Piece, analysis: &Analysis| seat_and_thrust(piece, input, &flexure_input, analysis);
     let flexure = check_flexure(&flexure_input, pieces, input.chosen.as_ref(), |_| None, more)?;
     let piece = flexure.about().piece.clone();
     let cosine = input.angle().cos();
@@ -238,6 +236,43 @@ pub fn check_rafter(input: &RafterInput) -> Result<RafterAnswer, String> {
         lift,
         flexure,
     })
+}
+
+/// Blocking that holds the bottom edges, and what then carries.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Blocking {
+    /// How far apart along the slope.
+    pub apart: Length,
+    /// The chosen size where that carries with it; else the smallest that does.
+    pub piece: Piece,
+}
+
+/// Blocking that lets a rafter carry that does not as its bottom edge is held, since a lifting wind rolls it: every half,
+/// third or quarter of the slope. The chosen size is tried first, where one is chosen.
+///
+/// None where it carries as it is, where it fails in something else, or where a quarter is not enough.
+#[must_use]
+pub fn blocking_needed(input: &RafterInput) -> Option<Blocking> {
+    if input.bottom_held == Held::Along || carrying_size(input).is_some() {
+        return None;
+    }
+    let slope = input.run / input.angle().cos();
+    let blocked = [2.0, 3.0, 4.0].into_iter().map(|parts| slope / parts).find_map(|apart| {
+        let piece = carrying_size(&RafterInput { bottom_held: Held::Every(apart), ..input.clone() })?;
+        Some(Blocking { apart, piece })
+    });
+    let another = || blocking_needed(&RafterInput { chosen: None, ..input.clone() });
+    blocked.or_else(|| input.chosen.as_ref().and_then(|_| another()))
+}
+
+/// The chosen size where it carries; where none is chosen, the smallest that does.
+fn carrying_size(input: &RafterInput) -> Option<Piece> {
+    let flexure_input = flexure(input);
+    let analysis = Analysis::of(&flexure_input).ok()?;
+    let more = |piece: &Piece, analysis: &Analysis| seat_and_thrust(piece, input, &flexure_input, analysis);
+    let all = || joist_candidates(input.species, input.grade).map(Piece::Lumber);
+    let sizes: Vec<Piece> = input.chosen.as_ref().map_or_else(|| all().collect(), |chosen| vec![chosen.clone()]);
+    sizes.into_iter().find(|piece| judge(piece.clone(), &flexure_input, &analysis, more).verdict().holds())
 }
 
 /// Cases that press down on a roof by its weight or by what lies on it.
@@ -343,6 +378,18 @@ fn whole(count: Ratio) -> u32 {
     (0..=10_000).find(|&number| f64::from(number) >= count).unwrap_or(u32::MAX)
 }
 
+/// What a rafter is judged by besides bending, shear, bearing and sag.
+fn seat_and_thrust(
+    piece: &Piece,
+    input: &RafterInput,
+    flexure_input: &FlexureInput,
+    analysis: &Analysis,
+) -> Result<Vec<Traced>, String> {
+    let mut found = seat_checks(piece, input, flexure_input, analysis)?;
+    found.extend(thrust_check(piece, input, analysis)?);
+    Ok(found)
+}
+
 /// The seat cut as a notch in the bottom edge at a bearing.
 fn seat_checks(
     piece: &Piece,
@@ -374,52 +421,67 @@ fn thrust_check(piece: &Piece, input: &RafterInput, analysis: &Analysis) -> Resu
     let slenderness = chapter_3::column_slenderness_ratio(supported, section.depth, ColumnStage::InService)
         .map_err(|outside| outside.to_string())?
         .value;
+    let basis = member.design_basis(&conditions).map_err(|problem| problem.to_string())?;
+    let columns: Vec<Column> = LoadDuration::ALL
+        .into_iter()
+        .map(|duration| Column::of(&basis.stresses(duration), slenderness))
+        .collect::<Result<_, _>>()?;
     let mut worst: Option<Traced> = None;
-    let mut problem = None;
-    analysis.each_way(LineLoad::ZERO, |way, combination, duration, factors, solution| {
+    for way in analysis.ways() {
         let load = GRAVITY
             .into_iter()
-            .map(|case| input.on_a_pair(case) * factors[case as usize])
+            .map(|case| input.on_a_pair(case) * way.factors()[case as usize])
             .fold(LineLoad::ZERO, |sum, one| sum + one);
         // Half-way up, where it bends most: the pull of the tie, and what has not come off at the plate yet.
         let along = pull(input, load, tie_height) * angle.cos() + load * (input.run / 2.0) * angle.sin();
-        let moment = solution.extremes().largest_moment();
-        match interaction(member, &conditions, duration, slenderness, (along, moment.value)) {
-            Ok(share) => {
-                let one = Traced { check: Check::of_share(Limit::Thrust, share, combination), at: moment.at, way };
-                if worst.is_none_or(|held| share > held.check.share) {
-                    worst = Some(one);
-                }
-            }
-            Err(sentence) => problem = Some(sentence),
+        let share = |moment| {
+            columns[way.duration() as usize].interaction(along / section.area, moment / section.section_modulus_strong)
+        };
+        // More bending never uses less, so what cannot use more is not worked.
+        if worst.is_some_and(|held| share(way.moment_bound()) < held.check.share) {
+            continue;
         }
-    });
-    problem.map_or(Ok(worst.into_iter().collect()), Err)
+        let moment = way
+            .largest_moment()
+            .ok_or("The results are too large to compute. Check the units of lengths and loads.")?;
+        let check = Check::of_share(Limit::Thrust, share(moment.value), way.combination());
+        if worst.is_none_or(|held| check.share > held.check.share) {
+            worst = Some(Traced { check, at: moment.at, way: way.index });
+        }
+    }
+    Ok(worst.into_iter().collect())
 }
 
-/// NDS 2018 3.9.2 for a member held along its weak axis.
-fn interaction(
-    member: &Member,
-    conditions: &Conditions,
-    duration: LoadDuration,
-    slenderness: Ratio,
-    (along, moment): (Force, measure::Moment),
-) -> Result<Ratio, String> {
-    let strength = member.adjusted_stresses(conditions, duration).map_err(|problem| problem.to_string())?;
-    let Some(fc_star) = strength.fc_star else {
-        return Err("No published strength along the grain is held for this size.".to_owned());
-    };
-    let section = member.section();
-    let critical = chapter_3::column_critical_stress(strength.e_min, slenderness).map_err(|out| out.to_string())?.value;
-    let stability = chapter_3::column_stability_factor(critical, fc_star, ColumnMaterial::Sawn)
-        .map_err(|out| out.to_string())?
-        .value;
-    let (fc, fb) = (along / section.area, moment / section.section_modulus_strong);
-    if fc >= critical {
-        return Ok(BUCKLES);
+/// A rafter as a column held along its weak axis, for loads of one duration.
+struct Column {
+    fb_star: Stress,
+    /// Compression that it carries without bending.
+    fc: Stress,
+    /// Compression at which it buckles.
+    critical: Stress,
+}
+
+impl Column {
+    fn of(strength: &AdjustedStresses, slenderness: Ratio) -> Result<Self, String> {
+        let Some(fc_star) = strength.fc_star else {
+            return Err("No published strength along the grain is held for this size.".to_owned());
+        };
+        let critical =
+            chapter_3::column_critical_stress(strength.e_min, slenderness).map_err(|out| out.to_string())?.value;
+        let stability = chapter_3::column_stability_factor(critical, fc_star, ColumnMaterial::Sawn)
+            .map_err(|out| out.to_string())?
+            .value;
+        Ok(Self { fb_star: strength.fb_star, fc: fc_star * stability, critical })
     }
-    let axial = fc / (fc_star * stability);
-    Ok(axial * axial + fb / strength.fb_star / (1.0 - fc / critical))
+
+    /// The share used by compression and bending together, NDS 2018 3.9.2.
+    fn interaction(&self, fc: Stress, fb: Stress) -> Ratio {
+        if fc >= self.critical {
+            return BUCKLES;
+        }
+        let axial = fc / self.fc;
+        axial * axial + fb / self.fb_star / (1.0 - fc / self.critical)
+    }
 }
 
 /// Share given to a member that buckles: past the critical stress the equation has no meaning.
@@ -443,7 +505,7 @@ fn seat(input: &RafterInput, piece: &Piece) -> SeatCut {
 /// The longest level run that a piece carries with the same ties in share of the height, no purlin and this overhang.
 fn longest(input: &RafterInput, piece: &Piece) -> Option<(Length, Limit)> {
     let share = input.tie_share();
-    longest_span(|run| {
+    longest_span(input.run, |run| {
         let mut one = RafterInput { run, purlin: None, ..input.clone() };
         if matches!(input.ties, Ties::Raised(_)) {
             one.ties = Ties::Raised(one.height() * share);
@@ -457,7 +519,7 @@ fn longest(input: &RafterInput, piece: &Piece) -> Option<(Length, Limit)> {
             Ok(found)
         };
         let tried = judge(piece.clone(), &flexure_input, &analysis, more);
-        Some((tried.verdict(), tried.governing()?.limit))
+        tried.governing().map(|governing| (governing.share, governing.limit))
     })
 }
 

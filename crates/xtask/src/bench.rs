@@ -22,5 +22,7 @@ pub fn run(place: &Place) -> Outcome {
 }
 
 fn native(place: &Place) -> Outcome {
-    Tool::new(place, "cargo").args(["run", "--quiet", "--release", "--package", "framing", "--example", "timing"]).run()
+    Tool::new(place, "cargo")
+        .args(["run", "--quiet", "--profile", "native", "--package", "framing", "--example", "timing"])
+        .run()
 }

@@ -5,8 +5,7 @@ use lumber::Species;
 use lumber::candidates::joist_candidates;
 use measure::{Force, Length};
 use members::flexure::{Held, Piece};
-use members::limit::Limit;
-use members::rafter::{RafterAnswer, RafterInput, Thrust, Ties, check_rafter};
+use members::rafter::{Blocking, RafterAnswer, RafterInput, Thrust, Ties, blocking_needed, check_rafter};
 use members::working::{Basis, Part, figure};
 use standards::irc_2021::r502_6;
 use standards::irc_2021::r802_4;
@@ -98,6 +97,13 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
         about.assume("ties", "Feet kept together by: ties at the plate (hand-cut roof).");
         about.ask("ties", "What keeps the rafters' feet together: joists or ties at the plate, ties above it, or a ridge that carries?");
     }
+    let blocking = blocking_needed(&input);
+    let input = match blocking {
+        Some(ref blocking) if is_ours_to_block(&input, reading) => {
+            RafterInput { bottom_held: Held::Every(blocking.apart), ..input }
+        }
+        _ => input,
+    };
     let answer = match check_rafter(&input) {
         Ok(answer) => answer,
         Err(sentence) => return Some(unworked(about, sentence)),
@@ -110,9 +116,8 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     reply.forbidden =
         reply.by_code.iter().any(|rule| matches!(rule.heading.as_str(), SEAT | TIES) && rule.holds == Some(false));
     to_do(&mut reply, &input, &answer);
-    if let Some(says) = with_blocking(&input, &answer) {
-        reply.action.retain(|says| !says.starts_with(NOTHING_CARRIES));
-        reply.action.push(says);
+    if let Some(blocking) = blocking {
+        say_blocking(&mut reply, &mut about, &blocking, is_ours_to_block(&input, reading));
     }
     roof.say(&mut about, reading);
     says(&mut about, &input);
@@ -419,32 +424,30 @@ fn to_do(reply: &mut MemberReply, input: &RafterInput, answer: &RafterAnswer) {
     }
 }
 
-/// Where only a lifting wind is too much for a rafter whose bottom edge can roll: how far apart blocking lets it carry, and
-/// which size then does.
-fn with_blocking(input: &RafterInput, answer: &RafterAnswer) -> Option<String> {
-    let about = answer.flexure.about();
-    let rolls = about.governing().is_some_and(|check| {
-        check.share > 1.0 && matches!(check.limit, Limit::BendingTopInTension | Limit::Slenderness)
-    });
-    let none_works = answer.flexure.smallest.is_empty();
-    if input.bottom_held == Held::Along || !(rolls || none_works) {
-        return None;
+/// Whether blocking may be taken for granted: nothing was said of it, and no size is drawn that would have to do without.
+fn is_ours_to_block(input: &RafterInput, reading: &Reading) -> bool {
+    input.chosen.is_none() && reading.length("blocked_every").is_none()
+}
+
+fn say_blocking(reply: &mut MemberReply, about: &mut About<'_>, blocking: &Blocking, is_assumed: bool) {
+    let apart = down(blocking.apart);
+    if is_assumed {
+        about.assume("blocked_every", &format!("Bottom edges held every {apart}: by blocking."));
+        reply.action.insert(
+            0,
+            format!(
+                "Block between the rafters every {apart} along the slope: lifted by the wind, their bottom edges roll, \
+                 and held at the ends alone no size here carries it."
+            ),
+        );
+    } else {
+        let size = blocking.piece.name();
+        let says = format!(
+            "Blocked every {apart} along the slope, {size} carries it: lifted by the wind, its bottom edge rolls."
+        );
+        reply.action.retain(|says| !says.starts_with(NOTHING_CARRIES));
+        reply.action.push(says);
     }
-    let slope = input.run / input.angle().cos();
-    [2.0, 3.0, 4.0].into_iter().find_map(|parts| {
-        let apart = slope / parts;
-        let blocked = RafterInput { bottom_held: Held::Every(apart), ..input.clone() };
-        let found = check_rafter(&blocked).ok()?.flexure;
-        let works = if rolls && input.chosen.is_some() {
-            found.about().verdict().holds().then(|| found.about().piece.name())
-        } else {
-            found.smallest.first().map(|&index| found.tried[index].piece.name())
-        };
-        let apart = down(apart);
-        works.map(|size| {
-            format!("Lifted by the wind, its bottom edge can roll: blocked every {apart} along the slope, {size} carries it.")
-        })
-    })
 }
 
 fn says(about: &mut About<'_>, input: &RafterInput) {

@@ -69,6 +69,39 @@ impl Extremes {
     }
 }
 
+/// The most and the least of one quantity over a stretch, with their signs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Turns<Q> {
+    /// The most sagging moment, or the deflection furthest down.
+    pub most: Extreme<Q>,
+    /// The most hogging moment, or the deflection furthest up.
+    pub least: Extreme<Q>,
+}
+
+impl<Q: Copy + PartialOrd> Turns<Q> {
+    /// `here` is to the right of those held.
+    pub(super) fn with(self, here: Extreme<Q>) -> Self {
+        Self { most: higher(self.most, here), least: lower(self.least, here) }
+    }
+
+    pub(super) fn map<R>(self, into: impl Fn(Q) -> R) -> Turns<R> {
+        let one = |extreme: Extreme<Q>| Extreme { value: into(extreme.value), at: extreme.at };
+        Turns { most: one(self.most), least: one(self.least) }
+    }
+}
+
+impl<Q: Copy + PartialOrd + core::ops::Neg<Output = Q>> Turns<Q> {
+    /// The one that is furthest from nothing, without its sign.
+    #[must_use]
+    pub fn largest(&self) -> Extreme<Q> {
+        let size = |extreme: Extreme<Q>| {
+            let turned = -extreme.value;
+            Extreme { value: if turned > extreme.value { turned } else { extreme.value }, at: extreme.at }
+        };
+        higher(size(self.most), size(self.least))
+    }
+}
+
 fn higher<Q: PartialOrd>(held: Extreme<Q>, other: Extreme<Q>) -> Extreme<Q> {
     if other.value > held.value { other } else { held }
 }

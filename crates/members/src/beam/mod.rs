@@ -51,7 +51,7 @@ mod solve;
 mod strips;
 
 pub use error::BeamError;
-pub use extremes::{Extreme, Extremes};
+pub use extremes::{Extreme, Extremes, Turns};
 pub use load::Load;
 pub use model::{Beam, Restraint, Support};
 pub use simple_span::{SimpleSpan, simple_span_uniform};

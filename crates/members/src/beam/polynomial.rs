@@ -7,7 +7,7 @@ const COEFFICIENTS: usize = 6;
 const MOST_STEPS: usize = 64;
 
 /// Coefficients from the constant up.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Polynomial(pub(super) [f64; COEFFICIENTS]);
 
 impl Polynomial {
@@ -41,17 +41,22 @@ impl Polynomial {
     /// would leave the bracket. A place where it touches zero and turns back is not a crossing and is not given. Where it
     /// is so flat that its value is rounding alone, a crossing may be given more than once, close together.
     pub(super) fn crossings(&self, end: f64) -> Crossings {
-        let mut found = Crossings::default();
         if self.0[1..].iter().all(|&coefficient| coefficient == 0.0) {
-            return found;
+            return Crossings::default();
         }
         let derivative = self.derivative();
         let turns = derivative.crossings(end);
+        self.crossings_between(&derivative, &turns, end)
+    }
+
+    /// The same where its derivative and that one's sign changes are known already.
+    pub(super) fn crossings_between(&self, derivative: &Self, turns: &[f64], end: f64) -> Crossings {
+        let mut found = Crossings::default();
         let (mut low, mut starts_positive) = (0.0, self.at(0.0) > 0.0);
         for high in turns.iter().copied().chain([end]) {
             let ends_positive = self.at(high) > 0.0;
             if starts_positive != ends_positive {
-                found.push(self.closed_in(&derivative, (low, high), starts_positive));
+                found.push(self.closed_in(derivative, (low, high), starts_positive));
             }
             (low, starts_positive) = (high, ends_positive);
         }
@@ -59,7 +64,11 @@ impl Polynomial {
     }
 
     fn closed_in(&self, derivative: &Self, (mut low, mut high): (f64, f64), starts_positive: bool) -> f64 {
-        let mut place = 0.5 * (low + high);
+        let mut place = match self.0 {
+            [constant, slope, 0.0, 0.0, 0.0, 0.0] => return (-constant / slope).clamp(low, high),
+            [constant, slope, square, 0.0, 0.0, 0.0] => of_the_square(constant, slope, square, (low, high)),
+            _ => 0.5 * (low + high),
+        };
         for _ in 0..MOST_STEPS {
             let value = self.at(place);
             if (value > 0.0) == starts_positive {
@@ -76,6 +85,15 @@ impl Polynomial {
         }
         place
     }
+}
+
+/// The root of a polynomial of the second degree between two places, to be polished; halfway where rounding hides it.
+fn of_the_square(constant: f64, slope: f64, square: f64, (low, high): (f64, f64)) -> f64 {
+    let root = (slope * slope - 4.0 * square * constant).max(0.0).sqrt();
+    // The sum of two numbers of one sign: no digits are lost.
+    let sum = -0.5 * (slope + root.copysign(slope));
+    let inside = |place: &f64| *place >= low && *place <= high;
+    [sum / square, constant / sum].into_iter().find(inside).unwrap_or(0.5 * (low + high))
 }
 
 /// Places where a polynomial crosses zero, from left to right. One of the fifth degree has five at most.

@@ -34,6 +34,15 @@ impl State {
     }
 }
 
+/// Of what the extremes are asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Bent {
+    /// The bending moment.
+    Moment,
+    /// The deflection, times `EI`.
+    Deflection,
+}
+
 /// A piece of the beam between two neighbouring places where a load or a support starts, ends or acts.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Segment {
@@ -98,7 +107,14 @@ impl Segment {
         places[1] = self.length();
         let at_an_end = self.length() * AT_AN_END;
         let inside = at_an_end..self.length() - at_an_end;
-        for turns in [self.shear.derivative(), self.shear, self.slope].map(|of| of.crossings(self.length())) {
+        // Each is the next one's derivative, but for a sign; the moment's crossings only lead to the slope's.
+        let end = self.length();
+        let load = self.shear.derivative();
+        let loads = load.crossings(end);
+        let shears = self.shear.crossings_between(&load, &loads, end);
+        let moments = self.moment.crossings_between(&self.shear, &shears, end);
+        let slopes = self.slope.crossings_between(&self.slope.derivative(), &moments, end);
+        for turns in [loads, shears, slopes] {
             for turn in turns.iter().filter(|turn| inside.contains(turn)) {
                 places[count] = *turn;
                 count += 1;
@@ -106,6 +122,34 @@ impl Segment {
         }
         places[..count].sort_unstable_by(f64::total_cmp);
         places.into_iter().take(count)
+    }
+
+    /// In a sum of what goes on in one piece under several loads: the value of what is bent to, at both ends and where it
+    /// turns inside, each with its distance from the piece's start.
+    pub(super) fn values_of_sum<'s>(
+        parts: impl IntoIterator<Item = (f64, &'s Self)>,
+        of: Bent,
+    ) -> impl Iterator<Item = (f64, f64)> {
+        let (mut sum, mut last, mut length) = (Polynomial::default(), 0.0, 0.0);
+        for (times, part) in parts {
+            let (polynomial, at_end) = match of {
+                Bent::Moment => (&part.moment, part.last.moment),
+                Bent::Deflection => (&part.deflection, part.last.deflection),
+            };
+            sum.add(times, polynomial);
+            last += times * at_end;
+            length = part.length();
+        }
+        let turns = sum.derivative().crossings(length);
+        let at_an_end = length * AT_AN_END;
+        let mut values = [(0.0, sum.at(0.0)); MOST_TURNS];
+        let mut count = 1;
+        for turn in turns.iter().filter(|turn| **turn > at_an_end && **turn < length - at_an_end) {
+            values[count] = (*turn, sum.at(*turn));
+            count += 1;
+        }
+        values[count] = (length, last);
+        values.into_iter().take(count + 1)
     }
 
     /// Adds so many times what goes on in the same piece under other loads.

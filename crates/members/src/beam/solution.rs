@@ -3,9 +3,9 @@
 use measure::{FlexuralRigidity, Force, Length, Moment, Ratio};
 
 use super::load::on_beam;
-use super::segment::Segment;
-use super::solve::extremes;
-use super::{Beam, BeamError, Extremes};
+use super::segment::{Bent, Segment};
+use super::solve::{extremes, is_held_as_a_number};
+use super::{Beam, BeamError, Extreme, Extremes, Turns};
 
 /// What a support gives to the beam.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -111,14 +111,42 @@ impl Solution {
         let mut sum = first.clone();
         sum.add(times - 1.0, first);
         parts.for_each(|(times, part)| sum.add(times, part));
-        let mut from = 0;
-        for stretch in &mut sum.stretches {
-            let count = sum.segments[from..].partition_point(|segment| segment.end <= stretch.to.inches());
-            stretch.extremes = extremes(&sum.beam, &sum.segments[from..from + count]).ok()??;
-            from += count;
+        for index in 0..sum.stretches.len() {
+            let over = sum.segments_of(&sum.stretches[index]);
+            sum.stretches[index].extremes = extremes(&sum.beam, &sum.segments[over]).ok()??;
         }
         sum.extremes = merged(&sum.stretches);
         Some(sum)
+    }
+
+    /// The most sagging and the most hogging of such a sum over one stretch, counted from the left; nothing else of it is
+    /// worked.
+    ///
+    /// None when nothing was given, when the beam has no such stretch, or when the sum is too large to compute.
+    #[must_use]
+    pub fn moments_of_sum<'s>(
+        parts: impl Iterator<Item = (Ratio, &'s Self)> + Clone,
+        stretch: usize,
+    ) -> Option<Turns<Moment>> {
+        turns_of_sum(parts, stretch, Bent::Moment).map(|turns| turns.map(Moment::from_inch_pounds))
+    }
+
+    /// The deflections furthest down and furthest up of such a sum over one stretch.
+    ///
+    /// None as [`Solution::moments_of_sum`].
+    #[must_use]
+    pub fn deflections_of_sum<'s>(
+        parts: impl Iterator<Item = (Ratio, &'s Self)> + Clone,
+        stretch: usize,
+    ) -> Option<Turns<Length>> {
+        let stiffness = parts.clone().next()?.1.beam.ei().pound_square_inches();
+        let turns = turns_of_sum(parts, stretch, Bent::Deflection);
+        turns.map(|turns| turns.map(|deflection| Length::from_inches(deflection / stiffness)))
+    }
+
+    fn segments_of(&self, stretch: &Stretch) -> core::ops::Range<usize> {
+        let up_to = |place: Length| self.segments.partition_point(|segment| segment.end <= place.inches());
+        up_to(stretch.from)..up_to(stretch.to)
     }
 
     fn add(&mut self, times: Ratio, other: &Self) {
@@ -198,6 +226,27 @@ impl Solution {
         let segment = &self.segments[index];
         Ok(Section::new(segment, place - segment.start, self.beam.ei()))
     }
+}
+
+fn turns_of_sum<'s>(
+    parts: impl Iterator<Item = (Ratio, &'s Solution)> + Clone,
+    stretch: usize,
+    of: Bent,
+) -> Option<Turns<f64>> {
+    let (_, first) = parts.clone().next()?;
+    let mut held: Option<Turns<f64>> = None;
+    for index in first.segments_of(first.stretches.get(stretch)?) {
+        let start = first.segments[index].start;
+        let segments = parts.clone().map(|(times, part)| (times, &part.segments[index]));
+        for (t, value) in Segment::values_of_sum(segments, of) {
+            if !is_held_as_a_number(value) {
+                return None;
+            }
+            let here = Extreme { value, at: Length::from_inches(start + t) };
+            held = Some(held.map_or(Turns { most: here, least: here }, |held| held.with(here)));
+        }
+    }
+    held
 }
 
 fn merged(stretches: &[Stretch]) -> Extremes {

@@ -58,7 +58,7 @@ pub(super) fn extremes(beam: &Beam, segments: &[Segment]) -> Result<Option<Extre
     let mut held: Option<Extremes> = None;
     for segment in segments {
         for t in segment.turning_points() {
-            if segment.state(t).largest_part(beam.ei().pound_square_inches()) > LARGEST {
+            if !is_held_as_a_number(segment.state(t).largest_part(beam.ei().pound_square_inches())) {
                 return Err(BeamError::TooLarge);
             }
             let here = Extremes::at(&Section::new(segment, t, beam.ei()));
@@ -66,6 +66,11 @@ pub(super) fn extremes(beam: &Beam, segments: &[Segment]) -> Result<Option<Extre
         }
     }
     Ok(held)
+}
+
+/// Whether a result can be added and divided without being lost.
+pub(super) fn is_held_as_a_number(result: f64) -> bool {
+    result.abs() <= LARGEST
 }
 
 /// Each support gives what the beam on its two sides and the load right on it leave open. `rights` and `lefts` are the

@@ -1,14 +1,16 @@
 //! The statics of a member, worked once for all sizes that it may have.
 
+use core::cell::OnceCell;
+
 use lumber::LoadDuration;
-use measure::{FlexuralRigidity, Force, Length, LineLoad, Ratio};
+use measure::{FlexuralRigidity, Force, Length, LineLoad, Moment, Ratio};
 use standards::asce7_16::chapter_2::Combination;
 
 use super::demand::{Way, ways};
 use super::input::{Acting, Case, FlexureInput};
 use super::result::{SupportForce, Tried};
 use super::strength::Piece;
-use crate::beam::{Beam, Load, Section, Solution};
+use crate::beam::{Beam, Extreme, Extremes, Load, Section, Solution, Stretch, Turns};
 
 /// A stiffness of one: sags come out times `E I`, and are divided by it when the piece is known.
 pub(super) const UNIT: FlexuralRigidity = FlexuralRigidity::from_pound_square_inches(1.0);
@@ -20,13 +22,70 @@ struct Group {
     solution: Solution,
 }
 
-/// One way of the loads, solved but for the member's own weight.
+/// What is looked at: all of the loads, or what the sag without dead load is judged by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Share {
+    Total,
+    Transient,
+}
+
+/// One way of the loads, but for the member's own weight.
 pub(super) struct Demand {
     pub(super) way: Way,
-    /// All of it.
-    pub(super) total: Solution,
-    /// What the sag without dead load is judged by; none where there is nothing.
-    pub(super) transient: Option<Solution>,
+    total: Mix,
+    transient: Mix,
+}
+
+/// So much of each group of loads.
+struct Mix {
+    parts: Vec<(Ratio, usize)>,
+    /// For each stretch, no less than what they come to.
+    bounds: Vec<Bounds>,
+    /// For each stretch, what they come to: worked when first asked for, since most ways never govern.
+    moments: Vec<OnceCell<Option<Turns<Moment>>>>,
+    sags: Vec<OnceCell<Option<Turns<Length>>>>,
+}
+
+/// No less than what a way does to a stretch: the sum of what each of its loads does somewhere in it.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Bounds {
+    pub(super) sagging: Moment,
+    pub(super) hogging: Moment,
+    /// Up or down, times the stiffness.
+    pub(super) sag: Length,
+}
+
+/// What one load does to a stretch, each of four, so that they can be added.
+#[derive(Clone, Copy, Default)]
+struct Reach {
+    sagging: Moment,
+    hogging: Moment,
+    down: Length,
+    up: Length,
+}
+
+impl Reach {
+    fn of(extremes: &Extremes) -> Self {
+        Self {
+            sagging: extremes.maximum_moment.value,
+            hogging: -extremes.minimum_moment.value,
+            down: extremes.most_down.value,
+            up: -extremes.most_up.value,
+        }
+    }
+
+    fn plus(self, times: Ratio, other: Self) -> Self {
+        Self {
+            sagging: self.sagging + other.sagging * times,
+            hogging: self.hogging + other.hogging * times,
+            down: self.down + other.down * times,
+            up: self.up + other.up * times,
+        }
+    }
+
+    fn bounds(self) -> Bounds {
+        Bounds { sagging: self.sagging, hogging: self.hogging, sag: self.down.max(self.up) }
+    }
 }
 
 /// The statics of a member.
@@ -35,10 +94,12 @@ pub struct Analysis {
     /// A pound a foot all along.
     weight: Solution,
     pub(super) demands: Vec<Demand>,
+    /// Which durations the ways have, in the order of [`LoadDuration::ALL`].
+    pub(super) durations: [bool; LoadDuration::ALL.len()],
 }
 
 impl Analysis {
-    /// Solves every way of the loads.
+    /// Solves each load for itself; every way of them is a sum.
     ///
     /// # Errors
     /// A sentence, when its supports or loads are impossible.
@@ -75,48 +136,121 @@ impl Analysis {
             .map(|((case, stretch), solution)| Group { case, stretch, solution })
             .collect();
         let present = |case| case == Case::Dead || groups.iter().any(|group| group.case == case);
-        let demands = ways(present, stretches.len()).into_iter().map(|way| demand(way, &groups, &weight)).collect();
-        Ok(Self { groups, weight, demands })
+        let demand = |way: Way| Demand {
+            total: Mix::of(&groups, weight.stretches().len(), |case, stretch| way.factor(case, stretch)),
+            transient: Mix::of(&groups, weight.stretches().len(), |case, stretch| way.sag_factor(case, stretch)),
+            way,
+        };
+        let demands: Vec<Demand> = ways(present, stretches.len()).into_iter().map(demand).collect();
+        let durations = LoadDuration::ALL.map(|one| demands.iter().any(|demand| demand.way.duration == one));
+        Ok(Self { groups, weight, demands, durations })
+    }
+
+    /// The overhangs and spans.
+    pub(super) fn stretches(&self) -> &[Stretch] {
+        self.weight.stretches()
     }
 
     /// One way with the piece's own weight.
     pub(super) fn with_weight(&self, demand: &Demand, weight: LineLoad) -> Option<Solution> {
-        Solution::sum([(1.0, &demand.total), (demand.way.of_dead() * weight.plf(), &self.weight)])
+        Solution::sum(self.parts(demand, Share::Total, weight))
     }
 
-    /// Every way of the loads on a piece: its number, its combination, how long it lasts, how much of each case is in it,
-    /// and the statics.
-    pub(crate) fn each_way(
-        &self,
-        weight: LineLoad,
-        mut see: impl FnMut(usize, Combination, LoadDuration, &[Ratio; Case::ALL.len()], &Solution),
-    ) {
-        for (index, demand) in self.demands.iter().enumerate() {
-            if let Some(solution) = self.with_weight(demand, weight) {
-                see(index, demand.way.combination, demand.way.duration, &demand.way.factors, &solution);
-            }
+    /// No less than what one way with the piece's own weight does to a stretch: closer once it was worked without that.
+    pub(super) fn bounds(&self, demand: &Demand, share: Share, weight: LineLoad, stretch: usize) -> Bounds {
+        let own = Reach::of(&self.weight.stretches()[stretch].extremes);
+        let bounds = demand.mix(share).closest(stretch);
+        let times = demand.own(share, weight);
+        Bounds {
+            sagging: bounds.sagging + own.sagging * times,
+            hogging: bounds.hogging + own.hogging * times,
+            sag: bounds.sag + own.bounds().sag * times,
         }
+    }
+
+    /// The moments of one way with the piece's own weight on a stretch; none where they are too much to be numbers.
+    pub(super) fn moments(
+        &self,
+        demand: &Demand,
+        share: Share,
+        weight: LineLoad,
+        stretch: usize,
+    ) -> Option<Turns<Moment>> {
+        let work = || Solution::moments_of_sum(self.parts(demand, share, weight), stretch);
+        let worked = &demand.mix(share).moments[stretch];
+        if demand.own(share, weight) == 0.0 { *worked.get_or_init(work) } else { work() }
+    }
+
+    /// The sags, times the stiffness; none as above.
+    pub(super) fn sags(
+        &self,
+        demand: &Demand,
+        share: Share,
+        weight: LineLoad,
+        stretch: usize,
+    ) -> Option<Turns<Length>> {
+        let work = || Solution::deflections_of_sum(self.parts(demand, share, weight), stretch);
+        let worked = &demand.mix(share).sags[stretch];
+        if demand.own(share, weight) == 0.0 { *worked.get_or_init(work) } else { work() }
+    }
+
+    fn parts<'s>(
+        &'s self,
+        demand: &'s Demand,
+        share: Share,
+        weight: LineLoad,
+    ) -> impl Iterator<Item = (Ratio, &'s Solution)> + Clone {
+        let own = core::iter::once((demand.own(share, weight), &self.weight));
+        own.chain(demand.mix(share).parts.iter().map(|(times, group)| (*times, &self.groups[*group].solution)))
+    }
+
+    /// The shear just beside a place, on its right or its left, in every way of the loads.
+    pub(super) fn shears_at(&self, at: Length, right: bool, weight: LineLoad) -> impl Iterator<Item = Force> {
+        self.sums(weight, move |solution| beside(solution, at, right).map_or(Force::ZERO, |section| section.shear))
+    }
+
+    /// The moment there in every way of the loads.
+    pub(super) fn moments_at(&self, at: Length, right: bool, weight: LineLoad) -> impl Iterator<Item = Moment> {
+        self.sums(weight, move |solution| beside(solution, at, right).map_or(Moment::ZERO, |section| section.moment))
+    }
+
+    /// What a support gives in every way of the loads.
+    pub(super) fn reactions(&self, support: usize, weight: LineLoad) -> impl Iterator<Item = Force> {
+        self.sums(weight, move |solution| solution.reactions()[support].force)
+    }
+
+    /// Something that adds up load by load, in every way of them.
+    fn sums<Q>(&self, weight: LineLoad, of: impl Fn(&Solution) -> Q) -> impl Iterator<Item = Q>
+    where
+        Q: Copy + core::ops::Add<Output = Q> + core::ops::Mul<Ratio, Output = Q>,
+    {
+        let own = of(&self.weight);
+        let groups: Vec<Q> = self.groups.iter().map(|group| of(&group.solution)).collect();
+        self.demands.iter().map(move |demand| {
+            let start = own * demand.own(Share::Total, weight);
+            demand.total.parts.iter().fold(start, |sum, (times, group)| sum + groups[*group] * *times)
+        })
+    }
+
+    /// Every way of the loads, without the piece's own weight.
+    pub(crate) fn ways(&self) -> impl Iterator<Item = WayOfLoads<'_>> {
+        self.demands.iter().enumerate().map(|(index, demand)| WayOfLoads { analysis: self, demand, index })
     }
 
     /// What each support gives, case by case, and the most and the least of it.
     pub(super) fn forces(&self, piece: &Piece, input: &FlexureInput) -> Vec<SupportForce> {
         let weight = piece.self_weight() * input.own_weight_share;
-        let solutions: Vec<Solution> =
-            self.demands.iter().filter_map(|demand| self.with_weight(demand, weight)).collect();
         let of_case = |support: usize, case: Case| -> Force {
             let own =
                 if case == Case::Dead { self.weight.reactions()[support].force * weight.plf() } else { Force::ZERO };
             let groups = self.groups.iter().filter(|group| group.case == case);
             groups.map(|group| group.solution.reactions()[support].force).fold(own, |sum, one| sum + one)
         };
-        let of = |(index, bearing): (usize, &super::Bearing)| {
-            let all = solutions.iter().map(|solution| solution.reactions()[index].force);
-            SupportForce {
-                at: bearing.at,
-                by_case: Case::ALL.map(|case| (case, of_case(index, case))).to_vec(),
-                most: all.clone().fold(Force::ZERO, Force::max),
-                least: all.fold(Force::from_pounds(f64::MAX), Force::min),
-            }
+        let of = |(index, bearing): (usize, &super::Bearing)| SupportForce {
+            at: bearing.at,
+            by_case: Case::ALL.map(|case| (case, of_case(index, case))).to_vec(),
+            most: self.reactions(index, weight).fold(Force::ZERO, Force::max),
+            least: self.reactions(index, weight).fold(Force::from_pounds(f64::MAX), Force::min),
         };
         input.bearings.iter().enumerate().map(of).collect()
     }
@@ -136,8 +270,102 @@ impl Analysis {
     }
 }
 
+impl Mix {
+    /// The groups that `factor` counts. Factors are never below zero: a wind that lifts is a load below zero.
+    fn of(groups: &[Group], stretches: usize, factor: impl Fn(Case, Option<usize>) -> Ratio) -> Self {
+        let parts = groups.iter().enumerate().map(|(index, group)| (factor(group.case, group.stretch), index));
+        let parts: Vec<(Ratio, usize)> = parts.filter(|(times, _)| *times != 0.0).collect();
+        let bounds = |stretch: usize| {
+            let of_group = |group: usize| Reach::of(&groups[group].solution.stretches()[stretch].extremes);
+            parts.iter().fold(Reach::default(), |sum, (times, group)| sum.plus(*times, of_group(*group))).bounds()
+        };
+        let bounds = (0..stretches).map(bounds).collect();
+        Self { parts, bounds, moments: vec![OnceCell::new(); stretches], sags: vec![OnceCell::new(); stretches] }
+    }
+
+    /// The closest bounds that are known of a stretch.
+    fn closest(&self, stretch: usize) -> Bounds {
+        let mut bounds = self.bounds[stretch];
+        if let Some(moments) = self.moments[stretch].get().copied().flatten() {
+            (bounds.sagging, bounds.hogging) = (moments.most.value, -moments.least.value);
+        }
+        if let Some(sags) = self.sags[stretch].get().copied().flatten() {
+            bounds.sag = sags.largest().value;
+        }
+        bounds
+    }
+}
+
+impl Demand {
+    fn mix(&self, share: Share) -> &Mix {
+        match share {
+            Share::Total => &self.total,
+            Share::Transient => &self.transient,
+        }
+    }
+
+    /// How often the weight of a pound a foot is in it, for a piece of this weight.
+    fn own(&self, share: Share, weight: LineLoad) -> Ratio {
+        match share {
+            Share::Total => self.way.of_dead() * weight.plf(),
+            Share::Transient => 0.0,
+        }
+    }
+
+    /// Whether anything is in it but the member's own weight.
+    pub(super) fn is_loaded(&self, share: Share) -> bool {
+        !self.mix(share).parts.is_empty()
+    }
+}
+
+/// One way of the loads as others see it.
+pub(crate) struct WayOfLoads<'a> {
+    analysis: &'a Analysis,
+    demand: &'a Demand,
+    /// Its number.
+    pub(crate) index: usize,
+}
+
+impl WayOfLoads<'_> {
+    pub(crate) const fn combination(&self) -> Combination {
+        self.demand.way.combination
+    }
+
+    pub(crate) const fn duration(&self) -> LoadDuration {
+        self.demand.way.duration
+    }
+
+    /// How much of each case is in it, in the order of [`Case::ALL`].
+    pub(crate) const fn factors(&self) -> &[Ratio; Case::ALL.len()] {
+        &self.demand.way.factors
+    }
+
+    /// No less than its largest moment.
+    pub(crate) fn moment_bound(&self) -> Moment {
+        let of = |stretch| {
+            let bounds = self.analysis.bounds(self.demand, Share::Total, LineLoad::ZERO, stretch);
+            bounds.sagging.max(bounds.hogging)
+        };
+        (0..self.analysis.stretches().len()).map(of).fold(Moment::ZERO, Moment::max)
+    }
+
+    /// Its largest moment, without its sign, and where; none where it is too large to be a number.
+    pub(crate) fn largest_moment(&self) -> Option<Extreme<Moment>> {
+        let of = |stretch| self.analysis.moments(self.demand, Share::Total, LineLoad::ZERO, stretch);
+        let largest = (0..self.analysis.stretches().len()).map(|stretch| Some(of(stretch)?.largest()));
+        largest.reduce(|held, one| match (held?, one?) {
+            (held, one) if one.value > held.value => Some(one),
+            (held, _) => Some(held),
+        })?
+    }
+}
+
 /// Points of a picture between two places where anything changes.
 const POINTS: u16 = 12;
+
+fn beside(solution: &Solution, at: Length, right: bool) -> Option<Section> {
+    if right { solution.just_right_of(at) } else { solution.just_left_of(at) }.ok()
+}
 
 /// The spans and overhangs, each from and to.
 fn stretches(places: &[Length], length: Length) -> Vec<(Length, Length)> {
@@ -158,19 +386,6 @@ fn on_stretch(load: &Load, (from, to): (Length, Length), last: bool) -> Option<L
             (right > left).then(|| Load::linear(left, right, intensity(left), intensity(right)))
         }
     }
-}
-
-fn demand(way: Way, groups: &[Group], weight: &Solution) -> Demand {
-    let sum = |factor: &dyn Fn(Case, Option<usize>) -> Ratio| {
-        let parts = groups.iter().map(|group| (factor(group.case, group.stretch), &group.solution));
-        let parts: Vec<(Ratio, &Solution)> = parts.filter(|(times, _)| *times != 0.0).collect();
-        let some = !parts.is_empty();
-        // Nothing of the weight: the beam at rest.
-        (Solution::sum(core::iter::once((0.0, weight)).chain(parts)), some)
-    };
-    let (total, _) = sum(&|case, stretch| way.factor(case, stretch));
-    let (transient, some) = sum(&|case, stretch| way.sag_factor(case, stretch));
-    Demand { total: total.unwrap_or_else(|| weight.clone()), transient: transient.filter(|_| some), way }
 }
 
 /// The loads that act within a stretch of a member and nowhere else.

@@ -3,14 +3,14 @@
 //! Whether the code allows the cut is asked elsewhere. Away from its ends the standard gives no rule for the strength of a
 //! cut section: the figures here are those of the wood that is left, and an engineer must agree to them.
 
-use measure::{Force, Length, Moment, SectionModulus};
+use measure::{Force, Length, LineLoad, Moment, SectionModulus};
 use standards::nds_2018::chapter_3;
 
 use super::analysis::Analysis;
 use super::input::FlexureInput;
 use super::result::Traced;
 use super::strength::{Piece, Rolling, Strength, stability};
-use crate::beam::{Section, Solution};
+use crate::beam::Solution;
 use crate::check::Check;
 use crate::limit::Limit;
 
@@ -75,11 +75,11 @@ pub fn at_cut(piece: &Piece, input: &FlexureInput, analysis: &Analysis, cut: &Cu
     let Strength::Lumber { at, .. } = &strength else { return Ok(Vec::new()) };
     let weight = piece.self_weight() * input.own_weight_share;
     let mut found: Vec<Traced> = Vec::new();
+    let beside = Beside::of(analysis, input, cut, weight);
     for (way, demand) in analysis.demands.iter().enumerate() {
-        let Some(solution) = analysis.with_weight(demand, weight) else { continue };
         let stresses = &at[demand.way.duration as usize];
-        let Some((place, moment, shear)) = worst(&solution, cut) else { continue };
-        let rolling = solution.stretches().iter().find(|stretch| stretch.from <= place && place <= stretch.to).map_or(
+        let Some((place, moment, shear)) = beside.worst(way, || analysis.with_weight(demand, weight)) else { continue };
+        let rolling = analysis.stretches().iter().find(|stretch| stretch.from <= place && place <= stretch.to).map_or(
             Rolling::Held,
             |stretch| {
                 let held = if moment.inch_pounds() >= 0.0 { input.edges.top } else { input.edges.bottom };
@@ -109,21 +109,45 @@ pub fn at_cut(piece: &Piece, input: &FlexureInput, analysis: &Analysis, cut: &Cu
     Ok(found)
 }
 
-/// The place of the largest moment along the cut, that moment, and the largest shear along it.
-fn worst(solution: &Solution, cut: &Cut) -> Option<(Length, Moment, Force)> {
-    let (from, length) = cut.places();
-    let to = (from + length).min(solution.beam().length());
-    let ends = [solution.just_right_of(from).ok()?, solution.just_left_of(to).ok()?];
-    let inside = solution
-        .stretches()
-        .iter()
-        .flat_map(|stretch| [stretch.extremes.maximum_moment.at, stretch.extremes.minimum_moment.at]);
-    let turns =
-        inside.filter(|place| *place > from && *place < to).filter_map(|place| solution.just_right_of(place).ok());
-    let sections: Vec<Section> = ends.into_iter().chain(turns).collect();
-    let most = sections.iter().max_by(|a, b| a.moment.abs().inch_pounds().total_cmp(&b.moment.abs().inch_pounds()))?;
-    let shear = sections.iter().map(|section| section.shear.abs()).fold(Force::ZERO, Force::max);
-    Some((most.at, most.moment, shear))
+/// Moment and shear just inside both ends of a cut, in every way of the loads.
+struct Beside {
+    from: Length,
+    to: Length,
+    moments: [Vec<Moment>; 2],
+    shears: [Vec<Force>; 2],
+}
+
+impl Beside {
+    fn of(analysis: &Analysis, input: &FlexureInput, cut: &Cut, weight: LineLoad) -> Self {
+        let (from, length) = cut.places();
+        let to = (from + length).min(input.length);
+        let ends = [(from, true), (to, false)];
+        Self {
+            from,
+            to,
+            moments: ends.map(|(at, right)| analysis.moments_at(at, right, weight).collect()),
+            shears: ends.map(|(at, right)| analysis.shears_at(at, right, weight).collect()),
+        }
+    }
+
+    /// The place of the largest moment along the cut, that moment, and the largest shear along it.
+    fn worst(&self, way: usize, solved: impl Fn() -> Option<Solution>) -> Option<(Length, Moment, Force)> {
+        let end = |side: usize, at: Length| (at, self.moments[side][way], self.shears[side][way].abs());
+        let mut seen = vec![end(0, self.from), end(1, self.to)];
+        if self.to > self.from {
+            let solution = solved()?;
+            let turns = solution
+                .stretches()
+                .iter()
+                .flat_map(|stretch| [stretch.extremes.maximum_moment.at, stretch.extremes.minimum_moment.at]);
+            let inside = turns.filter(|place| *place > self.from && *place < self.to);
+            let sections = inside.filter_map(|place| solution.just_right_of(place).ok());
+            seen.extend(sections.map(|section| (section.at, section.moment, section.shear.abs())));
+        }
+        let most = seen.iter().max_by(|a, b| a.1.abs().inch_pounds().total_cmp(&b.1.abs().inch_pounds()))?;
+        let shear = seen.iter().map(|(_, _, shear)| *shear).fold(Force::ZERO, Force::max);
+        Some((most.0, most.1, shear))
+    }
 }
 
 /// What a cut leaves of a section.

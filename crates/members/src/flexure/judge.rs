@@ -1,12 +1,13 @@
 //! One piece judged: the share of each limit that it uses, over every way of the loads.
 
-use measure::{FlexuralRigidity, Force, Length};
+use lumber::LoadDuration;
+use measure::{FlexuralRigidity, Force, Length, LineLoad, Moment, Ratio};
 
-use super::analysis::{Analysis, Demand, points_between};
+use super::analysis::{Analysis, Demand, Share, points_between};
 use super::input::{FlexureInput, LoadedFrom};
 use super::result::{Traced, Tried};
 use super::strength::{MOST_SLENDER, Piece, Rolling, Strength};
-use crate::beam::{Solution, Stretch, StretchKind};
+use crate::beam::{Stretch, StretchKind};
 use crate::check::Check;
 use crate::limit::Limit;
 
@@ -18,10 +19,12 @@ pub fn judge(
     more: impl Fn(&Piece, &Analysis) -> Result<Vec<Traced>, String>,
 ) -> Tried {
     let judged = Strength::of(&piece, input).and_then(|strength| {
-        let mut trial = Trial { piece: &piece, input, analysis, strength, found: Vec::new(), most_bent: (0.0, 0) };
+        let weight = piece.self_weight() * input.own_weight_share;
+        let mut trial = Trial { piece: &piece, input, analysis, strength, weight, found: Vec::new() };
         trial.run()?;
+        let picture = most_bent(&trial.found);
         more(&piece, analysis)?.into_iter().for_each(|one| keep(&mut trial.found, one));
-        Ok((trial.strength.rigidity(), trial.found, trial.most_bent.1))
+        Ok((trial.strength.rigidity(), trial.found, picture))
     });
     let (rigidity, found, picture, outside) = match judged {
         Ok((rigidity, found, picture)) => (rigidity, found, picture, None),
@@ -30,78 +33,157 @@ pub fn judge(
     Tried { piece, found, outside, misfit: None, rigidity, picture }
 }
 
-/// Keeps one of each limit, in the order of the limits.
+/// The way of the loads that bends it most.
+fn most_bent(found: &[Traced]) -> usize {
+    let bending = found.iter().filter(|one| matches!(one.check.limit, Limit::Bending | Limit::BendingTopInTension));
+    bending.reduce(|a, b| if b.check.share > a.check.share { b } else { a }).map_or(0, |most| most.way)
+}
+
+/// Keeps one of each limit, in the order of the limits; of equals the earlier way of the loads.
 fn keep(found: &mut Vec<Traced>, one: Traced) {
     match found.binary_search_by_key(&one.check.limit, |kept| kept.check.limit) {
-        Ok(place) if one.check.share > found[place].check.share => found[place] = one,
-        Ok(_) => {}
+        Ok(place) => {
+            let kept = &found[place];
+            let more = one.check.share > kept.check.share;
+            if more || (one.check.share == kept.check.share && one.way < kept.way) {
+                found[place] = one;
+            }
+        }
         Err(place) => found.insert(place, one),
     }
 }
+
+/// What rounding may take from a bound.
+const ROUNDING: Ratio = 1.0 + 1e-9;
+
+const TOO_LARGE: &str = "The results are too large to compute. Check the units of lengths and loads.";
+
+/// A way of the loads, by its number, and a share that it cannot use more than.
+type Could = (Ratio, usize);
 
 struct Trial<'a> {
     piece: &'a Piece,
     input: &'a FlexureInput,
     analysis: &'a Analysis,
     strength: Strength,
+    weight: LineLoad,
     found: Vec<Traced>,
-    /// The greatest share of bending, and the way that gives it.
-    most_bent: (f64, usize),
 }
 
 impl Trial<'_> {
     fn run(&mut self) -> Result<(), String> {
-        let weight = self.piece.self_weight() * self.input.own_weight_share;
         let analysis = self.analysis;
-        for (way, demand) in analysis.demands.iter().enumerate() {
-            let Some(solution) = analysis.with_weight(demand, weight) else {
-                return Err("The results are too large to compute. Check the units of lengths and loads.".to_owned());
-            };
-            for stretch in solution.stretches() {
-                self.bending(way, demand, stretch);
-                self.shear(way, demand, &solution, stretch);
-                // The limits of total sag are for dead load with live load or snow; of wind its own share is judged.
-                if !demand.way.is_windy() {
-                    self.sag(way, demand, Limit::TotalSag, stretch);
-                }
+        for (index, stretch) in analysis.stretches().iter().enumerate() {
+            self.bending(index, stretch)?;
+            self.shear(stretch);
+            self.sag(index, stretch, Limit::TotalSag)?;
+            self.sag(index, stretch, Limit::LiveSag)?;
+        }
+        self.bearings();
+        Ok(())
+    }
+
+    /// Works the ways that could use most of a limit, from the likeliest on, until none that is left could use more than
+    /// one that was worked. `bound` gives the most that a way could use, and is asked again once `close` has worked it
+    /// without the piece's own weight, which all pieces have in common.
+    fn keep_worst(
+        &mut self,
+        limit: Limit,
+        bound: impl Fn(&Demand) -> Option<Ratio>,
+        close: impl Fn(&Demand),
+        work: impl Fn(&Self, usize) -> Result<Option<Traced>, String>,
+    ) -> Result<(), String> {
+        let analysis = self.analysis;
+        let mut could: Vec<Could> =
+            analysis.demands.iter().enumerate().filter_map(|(way, demand)| Some((bound(demand)?, way))).collect();
+        while let Some(next) = (0..could.len()).reduce(|a, b| if could[b].0 > could[a].0 { b } else { a }) {
+            let (most, way) = could.swap_remove(next);
+            let held = self.found.iter().find(|kept| kept.check.limit == limit).map(|kept| kept.check.share);
+            let is_less = |most: Ratio| held.is_some_and(|held| most * ROUNDING < held);
+            if is_less(most) {
+                break;
             }
-            for stretch in demand.transient.iter().flat_map(Solution::stretches) {
-                self.sag(way, demand, Limit::LiveSag, stretch);
+            let demand = &analysis.demands[way];
+            close(demand);
+            if bound(demand).is_none_or(is_less) {
+                continue;
             }
-            self.bearings(way, demand, &solution);
+            if let Some(one) = work(self, way)? {
+                keep(&mut self.found, one);
+            }
         }
         Ok(())
     }
 
-    fn keep(&mut self, (limit, at, way): (Limit, Length, usize), demand: &Demand, sides: (f64, f64, &'static str)) {
-        let check = Check::new(limit, sides, demand.way.combination);
-        keep(&mut self.found, Traced { check, at, way });
+    fn traced(&self, limit: Limit, at: Length, way: usize, sides: (f64, f64, &'static str)) -> Traced {
+        Traced { check: Check::new(limit, sides, self.analysis.demands[way].way.combination), at, way }
     }
 
-    fn bending(&mut self, way: usize, demand: &Demand, stretch: &Stretch) {
-        let span = stretch.to - stretch.from;
-        let (sagging, hogging) = (stretch.extremes.maximum_moment, stretch.extremes.minimum_moment);
-        for (limit, moment, at, held) in [
-            (Limit::Bending, sagging.value, sagging.at, self.input.edges.top),
-            (Limit::BendingTopInTension, -hogging.value, hogging.at, self.input.edges.bottom),
-        ] {
-            if moment.inch_pounds() <= 0.0 {
-                continue;
-            }
+    fn bending(&mut self, index: usize, stretch: &Stretch) -> Result<(), String> {
+        for (limit, held) in
+            [(Limit::Bending, self.input.edges.top), (Limit::BendingTopInTension, self.input.edges.bottom)]
+        {
+            let span = stretch.to - stretch.from;
             let rolling = self.strength.rolling(held, stretch.kind, span);
+            let of_one = self.strength.bending_by_one(rolling, span, self.analysis.durations);
+            let (analysis, weight) = (self.analysis, self.weight);
+            let bound = |demand: &Demand| {
+                let bounds = analysis.bounds(demand, Share::Total, weight, index);
+                let moment = if limit == Limit::Bending { bounds.sagging } else { bounds.hogging };
+                let share = moment.inch_pounds() * of_one[demand.way.duration as usize]?;
+                (share > 0.0).then_some(share)
+            };
             if let Rolling::TooSlender(ratio) = rolling {
-                let sides = (ratio * MOST_SLENDER, MOST_SLENDER, "");
-                self.keep((Limit::Slenderness, at, way), demand, sides);
+                self.too_slender(index, limit, ratio, &bound)?;
             }
-            let sides = self.strength.bending(moment, demand.way.duration, rolling, span);
-            self.keep((limit, at, way), demand, sides);
-            if sides.0 / sides.1 > self.most_bent.0 {
-                self.most_bent = (sides.0 / sides.1, way);
+            let close = |demand: &Demand| {
+                analysis.moments(demand, Share::Total, LineLoad::ZERO, index);
+            };
+            self.keep_worst(limit, bound, close, |trial, way| {
+                let (moment, at) = trial.moment(index, limit, way)?;
+                if moment <= Moment::ZERO {
+                    return Ok(None);
+                }
+                let duration = trial.analysis.demands[way].way.duration;
+                let sides = trial.strength.bending(moment, duration, rolling, span);
+                Ok(Some(trial.traced(limit, at, way, sides)))
+            })?;
+        }
+        Ok(())
+    }
+
+    /// The moment that puts the bottom edge or the top edge in tension, and where.
+    fn moment(&self, stretch: usize, limit: Limit, way: usize) -> Result<(Moment, Length), String> {
+        let demand = &self.analysis.demands[way];
+        let moments = self.analysis.moments(demand, Share::Total, self.weight, stretch).ok_or(TOO_LARGE)?;
+        Ok(if limit == Limit::Bending {
+            (moments.most.value, moments.most.at)
+        } else {
+            (-moments.least.value, moments.least.at)
+        })
+    }
+
+    /// The first way that bends a stretch whose edge the standard gives no number for.
+    fn too_slender(
+        &mut self,
+        stretch: usize,
+        limit: Limit,
+        ratio: Ratio,
+        bound: &impl Fn(&Demand) -> Option<Ratio>,
+    ) -> Result<(), String> {
+        for (way, _) in self.analysis.demands.iter().enumerate().filter(|(_, demand)| bound(demand).is_some()) {
+            let (moment, at) = self.moment(stretch, limit, way)?;
+            if moment > Moment::ZERO {
+                let sides = (ratio * MOST_SLENDER, MOST_SLENDER, "");
+                let one = self.traced(Limit::Slenderness, at, way, sides);
+                keep(&mut self.found, one);
+                break;
             }
         }
+        Ok(())
     }
 
-    fn shear(&mut self, way: usize, demand: &Demand, solution: &Solution, stretch: &Stretch) {
+    fn shear(&mut self, stretch: &Stretch) {
         let ends = [
             (stretch.from, 1.0, stretch.kind != StretchKind::LeftOverhang),
             (stretch.to, -1.0, stretch.kind != StretchKind::RightOverhang),
@@ -111,10 +193,19 @@ impl Trial<'_> {
                 continue;
             }
             let at = self.critical_section(stretch, support, side);
-            let seen = if side > 0.0 { solution.just_right_of(at) } else { solution.just_left_of(at) };
-            let Ok(section) = seen else { continue };
-            let sides = self.strength.shear(section.shear.abs(), demand.way.duration);
-            self.keep((Limit::Shear, at, way), demand, sides);
+            let of_one = LoadDuration::ALL.map(|duration| {
+                let (asked, there, _) = self.strength.shear(Force::from_pounds(1.0), duration);
+                asked / there
+            });
+            let shears = self.analysis.shears_at(at, side > 0.0, self.weight).map(Force::abs).enumerate();
+            let share =
+                |way: usize, shear: Force| shear.pounds() * of_one[self.analysis.demands[way].way.duration as usize];
+            let most = shears.reduce(|a, b| if share(b.0, b.1) > share(a.0, a.1) { b } else { a });
+            if let Some((way, shear)) = most {
+                let sides = self.strength.shear(shear, self.analysis.demands[way].way.duration);
+                let one = self.traced(Limit::Shear, at, way, sides);
+                keep(&mut self.found, one);
+            }
         }
     }
 
@@ -132,28 +223,142 @@ impl Trial<'_> {
         if from_top && !points_between(&self.input.loads, left, right) { away_at } else { face_at }
     }
 
-    fn sag(&mut self, way: usize, demand: &Demand, limit: Limit, stretch: &Stretch) {
+    fn sag(&mut self, index: usize, stretch: &Stretch, limit: Limit) -> Result<(), String> {
         let rigidity = self.strength.rigidity().pound_square_inches();
-        let largest = stretch.extremes.largest_deflection();
-        let by_shear = self.strength.shear_sag(stretch.extremes.largest_moment().value);
-        let sag = largest.value / rigidity + by_shear;
-        let limits = self.input.limits;
-        let over = if limit == Limit::LiveSag { limits.live } else { limits.total };
+        let (share, over) = match limit {
+            Limit::LiveSag => (Share::Transient, self.input.limits.live),
+            _ => (Share::Total, self.input.limits.total),
+        };
         // The length of an overhang counts twice (IBC Table 1604.3, note i; IRC Table R301.7, from memory).
         let times = if stretch.kind == StretchKind::Span { 1.0 } else { 2.0 };
         let allowed = (stretch.to - stretch.from) * times / over;
-        self.keep((limit, largest.at, way), demand, (sag.inches(), allowed.inches(), "in"));
+        let (analysis, weight) = (self.analysis, self.weight);
+        let by_shear = self.strength.shear_sag(Moment::from_inch_pounds(1.0));
+        let bound = |demand: &Demand| {
+            // The limits of total sag are for dead load with live load or snow; of wind its own share is judged.
+            let judged = if share == Share::Total { !demand.way.is_windy() } else { demand.is_loaded(share) };
+            let bounds = analysis.bounds(demand, share, weight, index);
+            let sag = bounds.sag / rigidity + by_shear * bounds.sagging.max(bounds.hogging).inch_pounds();
+            judged.then_some(sag / allowed)
+        };
+        let close = |demand: &Demand| {
+            analysis.sags(demand, share, LineLoad::ZERO, index);
+        };
+        self.keep_worst(limit, bound, close, |trial, way| {
+            let demand = &analysis.demands[way];
+            let largest = analysis.sags(demand, share, weight, index).ok_or(TOO_LARGE)?.largest();
+            let moment = if by_shear > Length::ZERO {
+                analysis.moments(demand, share, weight, index).ok_or(TOO_LARGE)?.largest().value
+            } else {
+                Moment::ZERO
+            };
+            let sag = largest.value / rigidity + trial.strength.shear_sag(moment);
+            Ok(Some(trial.traced(limit, largest.at, way, (sag.inches(), allowed.inches(), "in"))))
+        })
     }
 
-    fn bearings(&mut self, way: usize, demand: &Demand, solution: &Solution) {
-        for (index, (bearing, reaction)) in self.input.bearings.iter().zip(solution.reactions()).enumerate() {
-            if reaction.force <= Force::ZERO {
+    fn bearings(&mut self) {
+        for (index, bearing) in self.input.bearings.iter().enumerate() {
+            let reactions = self.analysis.reactions(index, self.weight).enumerate();
+            let Some((way, most)) = reactions.reduce(|a, b| if b.1 > a.1 { b } else { a }) else { continue };
+            if most <= Force::ZERO {
                 continue;
             }
             let to_end = (bearing.at.min(self.input.length - bearing.at) - bearing.length / 2.0).max(Length::ZERO);
             let place = (self.input.is_interior(index), to_end);
-            let sides = self.strength.bearing(reaction.force, bearing.length, bearing.below, place);
-            self.keep((Limit::Bearing, bearing.at, way), demand, sides);
+            let sides = self.strength.bearing(most, bearing.length, bearing.below, place);
+            let one = self.traced(Limit::Bearing, bearing.at, way, sides);
+            keep(&mut self.found, one);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use lumber::candidates::beam_candidates;
+    use lumber::{Conditions, Grade, Species};
+
+    use super::*;
+    use crate::beam::Load;
+    use crate::flexure::{Acting, Bearing, Case, DeflectionLimits, Edges, Held};
+
+    /// A beam over three unequal spans with an overhang, under all kinds of load, a wind that lifts and a post among them.
+    fn beam(edges: Edges) -> FlexureInput {
+        let feet = Length::from_feet;
+        let load = |case, plf| Acting { case, load: Load::uniform(Length::ZERO, feet(33.0), LineLoad::from_plf(plf)) };
+        FlexureInput {
+            length: feet(33.0),
+            bearings: [0.0, 9.0, 21.0, 30.0]
+                .map(|at| Bearing { at: feet(at), length: Length::from_inches(3.5), below: None })
+                .to_vec(),
+            loads: vec![
+                load(Case::Dead, 90.0),
+                load(Case::Live, 160.0),
+                load(Case::RoofLive, 120.0),
+                load(Case::Snow, 150.0),
+                load(Case::WindUp, -400.0),
+                load(Case::WindDown, 60.0),
+                Acting { case: Case::Live, load: Load::point(feet(13.0), Force::from_pounds(900.0)) },
+            ],
+            own_weight_share: 1.0,
+            edges,
+            loaded_from: LoadedFrom::Top,
+            conditions: Conditions::default(),
+            plies_share_load: true,
+            limits: DeflectionLimits { live: 360.0, total: 240.0 },
+        }
+    }
+
+    /// Every way on every stretch, none left out: the most of bending and of sag.
+    fn all_worked(piece: &Piece, input: &FlexureInput, analysis: &Analysis, limit: Limit) -> Ratio {
+        let strength = Strength::of(piece, input).expect("these pieces have published values");
+        let rigidity = strength.rigidity().pound_square_inches();
+        let weight = piece.self_weight();
+        let mut most = 0.0_f64;
+        for demand in &analysis.demands {
+            let solution = analysis.with_weight(demand, weight).expect("the loads are small");
+            for (index, stretch) in solution.stretches().iter().enumerate() {
+                let span = stretch.to - stretch.from;
+                let times = if stretch.kind == StretchKind::Span { 1.0 } else { 2.0 };
+                let bending = |moment: Moment, held| {
+                    let rolling = strength.rolling(held, stretch.kind, span);
+                    let (asked, there, _) = strength.bending(moment, demand.way.duration, rolling, span);
+                    asked / there
+                };
+                let share = match limit {
+                    Limit::Bending => bending(stretch.extremes.maximum_moment.value, input.edges.top),
+                    Limit::BendingTopInTension => bending(-stretch.extremes.minimum_moment.value, input.edges.bottom),
+                    Limit::TotalSag if demand.way.is_windy() => 0.0,
+                    Limit::TotalSag => {
+                        stretch.extremes.largest_deflection().value / rigidity / (span * times / input.limits.total)
+                    }
+                    _ => {
+                        let sag = analysis.sags(demand, Share::Transient, weight, index).expect("the loads are small");
+                        sag.largest().value / rigidity / (span * times / input.limits.live)
+                    }
+                };
+                most = most.max(share);
+            }
+        }
+        most
+    }
+
+    #[test]
+    fn what_is_not_worked_could_not_have_governed() {
+        for edges in [
+            Edges { top: Held::Along, bottom: Held::AtSupports },
+            Edges { top: Held::AtSupports, bottom: Held::Every(Length::from_feet(2.0)) },
+        ] {
+            let input = beam(edges);
+            let analysis = Analysis::of(&input).expect("the beam stands");
+            for piece in beam_candidates(Species::SprucePineFir, Grade::No2).step_by(7).map(Piece::Lumber) {
+                let tried = judge(piece.clone(), &input, &analysis, |_, _| Ok(Vec::new()));
+                for limit in [Limit::Bending, Limit::BendingTopInTension, Limit::TotalSag, Limit::LiveSag] {
+                    let found = tried.of(limit).expect("each of them is used").check.share;
+                    let all = all_worked(&piece, &input, &analysis, limit);
+                    assert!((found - all).abs() < 1e-9 * all, "{} {limit:?}: {found} of {all}", piece.name());
+                }
+            }
         }
     }
 }

@@ -188,6 +188,24 @@ impl Strength {
         }
     }
 
+    /// The share of its bending that a moment of an inch-pound uses, for each duration, in the order of
+    /// [`LoadDuration::ALL`]; none for those that are not asked for.
+    pub(super) fn bending_by_one(
+        &self,
+        rolling: Rolling,
+        span: Length,
+        asked: [bool; LoadDuration::ALL.len()],
+    ) -> [Option<Ratio>; LoadDuration::ALL.len()] {
+        let one = Moment::from_inch_pounds(1.0);
+        LoadDuration::ALL.map(|duration| {
+            let share = || {
+                let (demand, capacity, _) = self.bending(one, duration, rolling, span);
+                demand / capacity
+            };
+            asked[duration as usize].then(share)
+        })
+    }
+
     /// The shear that it carries.
     pub(super) fn shear(&self, shear: Force, duration: LoadDuration) -> (f64, f64, &'static str) {
         match self {

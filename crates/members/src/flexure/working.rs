@@ -339,8 +339,7 @@ impl Sheet<'_> {
     }
 
     fn has_overhang(&self) -> bool {
-        let first = self.analysis.demands.first();
-        first.is_some_and(|demand| demand.total.stretches().iter().any(|stretch| stretch.kind != StretchKind::Span))
+        self.analysis.stretches().iter().any(|stretch| stretch.kind != StretchKind::Span)
     }
 }
 

@@ -244,14 +244,11 @@ impl Left {
 
 /// The tallest that a stud may be with all else as it is, to 1/16 in below it.
 fn tallest(member: &Member, input: &StudInput) -> Option<(Length, Limit)> {
-    crate::joist::longest_span(|height| {
+    crate::joist::longest_span(input.stands.height, |height| {
         let stands = Uprights { height, ..input.stands };
         let tried = judge(member.clone(), &StudInput { stands, ..input.clone() });
-        match tried.governing() {
-            Some(check) => Some((tried.verdict(), check.limit)),
-            // Too slender for the standard to give a number.
-            None => Some((crate::check::Verdict::TooSmall, Limit::Slenderness)),
-        }
+        // Too slender for the standard to give a number: too tall.
+        Some(tried.governing().map_or((f64::INFINITY, Limit::Slenderness), |check| (check.share, check.limit)))
     })
 }
 
