@@ -46,9 +46,34 @@ async function everyScreen(page, look) {
   await page.waitForTimeout(250);
   await look("saved checks");
   await page.getByRole("button", { name: "Close", exact: true }).tap();
+  await page.getByRole("link", { name: "Joists, rafters, studs, posts" }).tap();
+  await everyScreenOfMembers(page, look);
   await page.getByRole("link", { name: "Bracing" }).tap();
   await look("Bracing");
   await everyScreenOfSite(page, look);
+}
+
+/** The same for the members beside the header. */
+async function everyScreenOfMembers(page, look) {
+  await page.waitForURL(/\/member\//);
+  await ready(page);
+  for (const kind of ["Joist", "Beam", "Rafter", "Ridge", "Hip, valley", "Stud", "Post", "Notch, hole", "Span table"]) {
+    await page.locator("details.kinds:not([open]) summary").tap();
+    await look(`the choice of a member, at ${kind}`);
+    await page.locator(".kind", { hasText: kind }).tap();
+    await page.getByRole("heading", { level: 1, name: kind, exact: true }).waitFor({ state: "attached" });
+    await look(kind);
+    const folded = page.locator(".inputs details:not([open]) > summary");
+    while (await folded.count()) await folded.first().tap();
+    await look(`all inputs of ${kind}`);
+  }
+  await page.locator("details.kinds:not([open]) summary").tap();
+  await page.locator(".kind", { hasText: "Rafter" }).tap();
+  await page.getByRole("button", { name: "Working", exact: true }).tap();
+  await page.locator("dialog[open]").waitFor();
+  await page.waitForTimeout(250);
+  await look("the working of a rafter");
+  await page.getByRole("button", { name: "Close", exact: true }).tap();
 }
 
 /** The same for Site. */

@@ -58,6 +58,7 @@ journey("every kind opens by touch, answers, and fits the width, with no signal"
     await lookAt(page, kind);
     const said = await answer(page);
     assert.ok(said.length > 5, `${kind}: ${said}`);
+    assert.equal(await page.locator("section.group:not(:has(.chip))").count(), 0, `${kind}: a heading without inputs`);
     const picture = page.locator(".picture svg").first();
     assert.ok((await picture.locator("*").count()) > 5, `${kind} is drawn`);
     await assertFitsWidth(page);

@@ -2,8 +2,10 @@
 
 #![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+use std::collections::BTreeMap;
 use std::fmt::Write;
 
+use framing::member::{MemberKind, derive_member};
 use framing::{HeaderCase, derive_header, reply};
 
 fn worked(fields: &[(&str, &str)]) -> String {
@@ -28,6 +30,152 @@ fn worked(fields: &[(&str, &str)]) -> String {
         }
     }
     text
+}
+
+/// A member's answer: verdict, limits, what its supports give, and every step.
+fn worked_member(kind: MemberKind, fields: &[(&str, &str)]) -> String {
+    let case: BTreeMap<String, String> =
+        fields.iter().map(|(field, text)| ((*field).to_owned(), (*text).to_owned())).collect();
+    let reply = derive_member(kind, &case, &BTreeMap::<String, String>::new()).answered.unwrap();
+    let mut text = String::new();
+    let ratio = reply.ratio.unwrap_or(f64::NAN);
+    writeln!(text, "{} {} {ratio:.4} {}", reply.size, reply.verdict, reply.governs.unwrap_or_default()).unwrap();
+    for check in reply.checks {
+        writeln!(text, "  {} {:.4} {}", check.limit, check.ratio, check.combination).unwrap();
+    }
+    for support in reply.supports {
+        writeln!(text, "  at {} {:.1} to {:.1} lb", support.at, support.least_lb, support.most_lb).unwrap();
+    }
+    for fact in reply.facts {
+        writeln!(text, "  {}: {}", fact.what, fact.written).unwrap();
+    }
+    for rule in reply.by_code.iter().chain(&reply.needs) {
+        writeln!(text, "  {}, {:?}: {}", rule.heading, rule.holds, rule.figure).unwrap();
+    }
+    for says in reply.action {
+        writeln!(text, "  - {says}").unwrap();
+    }
+    for part in reply.about.working {
+        writeln!(text, "\n{}", part.heading).unwrap();
+        for step in part.steps {
+            let (symbol, value) = (step.symbol, members::working::figure(step.value));
+            writeln!(
+                text,
+                "  {symbol:6} {} | {} = {value} {} | {}",
+                step.meaning, step.expression, step.unit, step.source
+            )
+            .unwrap();
+        }
+    }
+    text
+}
+
+#[test]
+fn a_joist_over_two_spans_with_a_cantilever_and_a_wall_on_it() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Joist,
+        &[
+            ("joist_span", "13' 6\""),
+            ("second_span", "9'"),
+            ("cantilever", "18\""),
+            ("wall_at", "24'"),
+            ("wall_dead", "300 plf"),
+            ("wall_snow", "240 plf"),
+            ("species", "DF-L"),
+            ("drawn_size", "2x12"),
+        ],
+    ));
+}
+
+#[test]
+fn a_girder_over_two_spans_with_a_post_on_it() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Beam,
+        &[
+            ("beam_spans", "9', 11' 6\""),
+            ("floor_strip", "12'"),
+            ("more_loads", "S 2400 lb at 5'; D 100 to 300 plf from 9' to 15'"),
+            ("drawn_size", "3-2x12"),
+        ],
+    ));
+}
+
+#[test]
+fn a_rafter_with_a_raised_tie_in_the_wind() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Rafter,
+        &[
+            ("rafter_run", "13'"),
+            ("roof_pitch", "9/12"),
+            ("ties", "raised"),
+            ("tie_height", "3'"),
+            ("ground_snow", "35 psf"),
+            ("wind_speed", "140 mph"),
+            ("exposure", "C"),
+            ("blocked_every", "4'"),
+            ("drawn_size", "2x12"),
+        ],
+    ));
+}
+
+#[test]
+fn a_ridge_on_three_posts() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Ridge,
+        &[("ridge_spans", "11', 9'"), ("ground_snow", "35 psf"), ("wind_speed", "130 mph"), ("exposure", "D")],
+    ));
+}
+
+#[test]
+fn a_valley_between_two_pitches() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::HipValley,
+        &[
+            ("corner", "valley"),
+            ("hip_run", "11'"),
+            ("roof_pitch", "7/12"),
+            ("other_pitch", "9/12"),
+            ("ground_snow", "30 psf"),
+            ("wind_speed", "120 mph"),
+        ],
+    ));
+}
+
+#[test]
+fn a_tall_stud_beside_an_opening() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Stud,
+        &[
+            ("stud_length", "13' 6\""),
+            ("king_opening", "6'"),
+            ("wind_speed", "140 mph"),
+            ("exposure", "C"),
+            ("species", "SP"),
+            ("drawn_size", "2-2x6"),
+        ],
+    ));
+}
+
+#[test]
+fn a_nailed_post_of_three_plies() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Post,
+        &[("post_height", "9'"), ("post_dead", "3000 lb"), ("post_snow", "5200 lb"), ("drawn_size", "3-2x6")],
+    ));
+}
+
+#[test]
+fn a_joist_bored_near_its_bearing() {
+    insta::assert_snapshot!(worked_member(
+        MemberKind::Notch,
+        &[
+            ("joist_span", "13'"),
+            ("cut_kind", "hole"),
+            ("cut_depth", "3\""),
+            ("cut_at", "2' 6\""),
+            ("cut_to_edge", "3\""),
+        ],
+    ));
 }
 
 #[test]

@@ -264,3 +264,40 @@ fn more_is_never_stronger() {
         }
     }
 }
+
+/// Rafters without ties hang on the ridge that its own page sizes.
+#[test]
+fn the_ridge_of_rafters_without_ties_is_the_one_of_its_own_page() {
+    let answer =
+        |line: &str| -> serde_json::Value { serde_json::from_str(&check_line(line)).expect("an answer is JSON") };
+    for spans in ["9'", "12', 14'"] {
+        let rafter = answer(&format!(r#"{{"check":"rafter","ties":"ridge","ridge_spans":"{spans}"}}"#));
+        let ridge = answer(&format!(r#"{{"check":"ridge","ridge_spans":"{spans}","loaded_from":"sides"}}"#));
+        assert_eq!(rafter["needs"][0]["figure"], ridge["size"], "{rafter:#}");
+        let post = ridge["facts"].as_array().and_then(|facts| facts.iter().find(|fact| fact["name"] == "post_lb"));
+        let written = post.and_then(|post| post["written"].as_str()).expect("a ridge says what its posts carry");
+        let says = rafter["needs"][0]["says"].to_string();
+        assert!(says.contains(written), "{says} without {written}");
+    }
+    let tied = answer(r#"{"check":"rafter","ties":"plate"}"#);
+    assert_eq!(tied["needs"].as_array().map(Vec::len), Some(0));
+}
+
+/// A rafter that only a lifting wind rolls is answered with the blocking that it needs; one that is drawn has to do without
+/// until someone says so.
+#[test]
+fn blocking_is_assumed_for_a_rafter_that_is_not_drawn_yet() {
+    let answer =
+        |line: &str| -> serde_json::Value { serde_json::from_str(&check_line(line)).expect("an answer is JSON") };
+    let free = answer(r#"{"check":"rafter"}"#);
+    assert_eq!(free["verdict"], "carries it");
+    let first = free["action"][0].as_str().unwrap_or_default();
+    assert!(first.starts_with("Block between the rafters every"), "{first}");
+    assert!(free["assumed"].to_string().contains("Bottom edges held every"), "{free:#}");
+    let size = free["size"].as_str().expect("a size carries it");
+    let drawn = answer(&format!(r#"{{"check":"rafter","drawn_size":"{size}"}}"#));
+    assert_eq!(drawn["verdict"], "too small");
+    assert!(drawn["action"].to_string().contains(&format!("{size} carries it")), "{drawn:#}");
+    let typed = answer(&format!(r#"{{"check":"rafter","drawn_size":"{size}","blocked_every":"5'"}}"#));
+    assert_eq!(typed["verdict"], "carries it");
+}

@@ -50,8 +50,9 @@ fn pad_of(book: Book) -> Pad {
 }
 
 /// What follows the inputs, in order.
-const BELOW: [fn(&MemberScreen) -> String; 7] = [
+const BELOW: [fn(&MemberScreen) -> String; 8] = [
     |screen| markup::bars(&screen.bars).into_string(),
+    |screen| screen.path_down.as_ref().map_or_else(String::new, |scene| view::svg::plate(scene).into_string()),
     |screen| markup::panels(&screen.panels).into_string(),
     |screen| markup::tables(&screen.tables).into_string(),
     |screen| markup::known(&screen.known).into_string(),
@@ -103,7 +104,7 @@ pub fn MemberPage() -> impl IntoView {
                 </div>
                 <Block markup=to_do act />
                 {move || {
-                    which.track();
+                    which.with(|_| ());
                     view! { <Inputs pad groups=GROUPS /> }
                 }}
                 {BELOW.into_iter().map(|write| view! { <Block markup=part(write) act /> }).collect_view()}

@@ -228,7 +228,7 @@ pub const MEMBER_FIELDS: &[FieldSpec] = &[
     ),
     field(
         "ridge_spans",
-        "Spans",
+        "Ridge spans",
         "Between posts, middle to middle; with a comma between them, up to five.",
         SPANS,
         Shape,

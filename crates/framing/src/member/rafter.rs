@@ -15,6 +15,7 @@ use standards::{Source, Status};
 use super::joist::unworked;
 use super::read::{chosen, limits, psf, wood};
 use super::reply::{Drawn, DrawnRafter, MemberReply, RuleReply};
+use super::ridge;
 use super::roof::{Roof, roof};
 use super::say::{
     NOTHING_CARRIES, cautions, down, fact, force_fact, length_fact, of_flexure, pounds, rule, support, up,
@@ -30,6 +31,7 @@ pub(super) const FIELDS: &[&str] = &[
     "eave_overhang",
     "ties",
     "tie_height",
+    "ridge_spans",
     "seat_cut",
     "purlin_at",
     "blocked_every",
@@ -82,6 +84,10 @@ const USED: &[&str] = &[
 
 pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     let (input, roof) = input(reading)?;
+    let ridge = match input.ties {
+        Ties::None => Some(ridge::under_rafters(reading, input.run, input.ceiling_on_rafters)?),
+        _ => None,
+    };
     let reading = &*reading;
     let mut about = About::of(reading, USED);
     let (usual, why) = if input.ceiling_on_rafters {
@@ -115,6 +121,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     reply.by_code = by_code(&input, &answer);
     reply.forbidden =
         reply.by_code.iter().any(|rule| matches!(rule.heading.as_str(), SEAT | TIES) && rule.holds == Some(false));
+    reply.needs.extend(ridge);
     to_do(&mut reply, &input, &answer);
     if let Some(blocking) = blocking {
         say_blocking(&mut reply, &mut about, &blocking, is_ours_to_block(&input, reading));
@@ -363,7 +370,7 @@ fn tie_rule(input: &RafterInput, answer: &RafterAnswer) -> RuleReply {
     match &answer.thrust {
         None => {
             let source = words::source(r802_4::RIDGE_BEAM);
-            let says = vec!["Nothing keeps the walls from spreading: the ridge must be a beam on posts that carry down to the footing. Work it under Ridge.".to_owned(), format!("{source}.")];
+            let says = vec!["Nothing keeps the walls from spreading: the ridge must be a beam on posts that carry down to the footing.".to_owned(), format!("{source}.")];
             rule(TIES, None, "none: the ridge carries", says)
         }
         Some(Err(outside)) => rule(TIES, Some(false), "too high", vec![outside.to_string()]),
@@ -413,8 +420,10 @@ fn to_do(reply: &mut MemberReply, input: &RafterInput, answer: &RafterAnswer) {
             pounds(answer.lift)
         ));
     }
-    if matches!(input.ties, Ties::None) {
-        reply.action.push("Without ties the ridge is a beam: size it under Ridge, with its posts.".to_owned());
+    if let Some(ridge) = reply.needs.first() {
+        reply
+            .action
+            .push(format!("Without ties the ridge is a beam: {} on its posts, down to footings.", ridge.figure));
     }
     if input.pitch.rise_in_twelve() < r802_4::RIDGE_BEAM_UNDER && !matches!(input.ties, Ties::None) {
         reply.action.push(format!(

@@ -239,6 +239,8 @@ pub struct MemberReply {
     pub supports: Vec<SupportReply>,
     /// What the code's own rules say.
     pub by_code: Vec<RuleReply>,
+    /// What else must be there for it: the path down from a ridge, the ridge that a rafter without ties hangs on.
+    pub needs: Vec<RuleReply>,
     /// The member as drawn, where it was found otherwise.
     pub as_found: Option<AsFoundReply>,
     /// Tables.

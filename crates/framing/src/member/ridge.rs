@@ -3,6 +3,7 @@
 use lumber::candidates::beam_candidates;
 use measure::{Force, Length};
 use members::carrying_beam::{CarryingBeam, check_beam};
+use members::check::DeflectionLimits;
 use members::flexure::{Edges, Held, LoadedFrom, Piece};
 use members::roof_beam::ridge_loads;
 
@@ -117,7 +118,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     let mut reply = of_flexure(&answer, (species, grade));
     let most = answer.forces.iter().map(|force| force.most).fold(Force::ZERO, Force::max);
     reply.facts.push(force_fact("post_lb", "heaviest post", most));
-    reply.by_code.push(path_rule(most));
+    reply.needs.push(path_down(most));
     reply.action.extend(held_down(&reply.supports, "the ridge"));
     for (id, run, what) in [("left_run", one, "Run on one side"), ("right_run", other, "Run on the other")] {
         if reading.length(id).is_none() {
@@ -135,8 +136,62 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     Some(reply)
 }
 
+/// The ridge that rafters without ties hang on, sized with them: both sides alike, on posts so far apart.
+pub(super) fn under_rafters(reading: &mut Reading, run: Length, ceiling: bool) -> Option<super::reply::RuleReply> {
+    let (species, grade, conditions) = wood(reading)?;
+    let spans = spans(reading, "ridge_spans")?;
+    let longest = spans.iter().copied().fold(Length::ZERO, Length::max);
+    let roof = roof(reading, longest, run, ceiling)?;
+    let length = spans.iter().copied().fold(Length::ZERO, |sum, span| sum + span);
+    let input = CarryingBeam {
+        spans,
+        overhangs: (Length::ZERO, Length::ZERO),
+        loads: ridge_loads(&roof.loads, roof.unbalanced, (run, run), length),
+        bearing: POST,
+        below: None,
+        edges: Edges { top: Held::Along, bottom: Held::AtSupports },
+        loaded_from: LoadedFrom::Sides,
+        own_weight_share: 1.0,
+        room: None,
+        breadth_room: None,
+        species,
+        grade,
+        conditions,
+        plies_share_load: true,
+        limits: DeflectionLimits { live: 240.0, total: 180.0 },
+        labelled: None,
+        chosen: None,
+    };
+    let answer = check_beam(&input).ok()?;
+    let about = answer.about();
+    let apart = words::length(longest);
+    let governs = about.governing()?;
+    let (size, first) = if about.verdict().holds() {
+        let (size, share) = (about.piece.name(), words::percent(governs.share));
+        let says =
+            format!("On posts up to {apart} apart {size} carries both sides: {share}, {}.", governs.limit.words());
+        (size, says)
+    } else {
+        let says = format!(
+            "No size tried here carries both sides on posts {apart} apart: set them closer, or ask an engineer."
+        );
+        ("an engineer's beam".to_owned(), says)
+    };
+    let most = answer.forces.iter().map(|force| force.most).fold(Force::ZERO, Force::max);
+    let least = answer.forces.iter().map(|force| force.least).fold(Force::ZERO, Force::min);
+    let mut says = vec![first, format!("Its heaviest post carries {}, down to a footing.", pounds(most))];
+    if least < Force::ZERO {
+        says.push(format!("The wind lifts it there by up to {}: hold it down.", pounds(-least)));
+    }
+    says.push("The same rafters on both sides are counted. Its own page is Ridge.".to_owned());
+    Some(rule("The ridge that carries", Some(about.verdict().holds()), size, says))
+}
+
+/// A post of 4x4 or of two plies and more below a ridge.
+const POST: Length = Length::from_inches(3.5);
+
 /// The path down from the ridge: nothing a table gives, and what is forgotten most.
-fn path_rule(most: Force) -> super::reply::RuleReply {
+fn path_down(most: Force) -> super::reply::RuleReply {
     let says = vec![
         format!(
             "Each post carries up to {} in one place: solid through plates and floors, with blocks on end between the joists, to a footing of its own.",

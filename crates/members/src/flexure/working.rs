@@ -71,6 +71,10 @@ impl Sheet<'_> {
             };
             part.step(symbol, format!("{}, {meaning}", one.case.words()), "", value, Basis::Arithmetic);
         }
+        // Of a joist or a rafter the weight is among the dead load of its strip.
+        if self.input.own_weight_share == 0.0 {
+            return part;
+        }
         let weight = self.tried.piece.self_weight() * self.input.own_weight_share;
         let basis = self
             .tried

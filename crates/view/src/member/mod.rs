@@ -34,6 +34,8 @@ pub struct MemberScreen {
     pub current: bool,
     /// The member drawn to scale.
     pub picture: Scene,
+    /// The way of its load to the ground, where it stands on posts.
+    pub path_down: Option<Scene>,
     /// The inputs, in order.
     pub fields: Arc<Vec<Field>>,
     /// Questions still to be answered, each with the field that answers it.
@@ -87,6 +89,7 @@ fn shown_fields(kind: MemberKind, outcome: &MemberOutcome) -> Vec<Field> {
         "ceiling_dead" | "attic_live" if kind == MemberKind::Joist => word("joist_of").as_deref() == Some("ceiling"),
         "floor_dead" | "floor_live" if kind == MemberKind::Joist => word("joist_of").as_deref() != Some("ceiling"),
         "ceiling_dead" => word("ceiling_on_rafters").as_deref() == Some("yes"),
+        "ridge_spans" if kind == MemberKind::Rafter => word("ties").as_deref() == Some("ridge"),
         "tie_height" => word("ties").as_deref() == Some("raised"),
         "cut_to_edge" => word("cut_kind").as_deref() == Some("hole") && word("notch_of").as_deref() != Some("stud"),
         "cut_length" | "cut_edge" => {
@@ -138,6 +141,7 @@ fn shown(kind: MemberKind, reply: &MemberReply) -> MemberScreen {
         answer: answer::answer(reply),
         current: true,
         picture: picture::picture(kind, reply),
+        path_down: picture::path_down(kind, reply),
         fields: Arc::default(),
         questions: about.questions.iter().filter_map(|(field, asks)| Some((id(field)?, asks.clone()))).collect(),
         bars: answer::bars(reply),
@@ -165,6 +169,7 @@ fn nothing_yet(kind: MemberKind) -> MemberScreen {
         },
         current: false,
         picture: Scene { left: 0.0, top: 0.0, width: 100.0, height: 60.0, marks: Vec::new(), alt: String::new() },
+        path_down: None,
         fields: Arc::default(),
         questions: Vec::new(),
         bars: Vec::new(),

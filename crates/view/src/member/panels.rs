@@ -7,12 +7,17 @@ use super::answer::{note, state_of};
 use crate::model::{Candidate, Family, Panel, State};
 
 pub(super) fn panels(reply: &MemberReply) -> Vec<Panel> {
-    reply.as_found.iter().map(as_found).chain(reply.by_code.iter().map(rule)).collect()
+    let needs = reply.needs.iter().map(|needed| told(needed, needed.heading.clone()));
+    reply.as_found.iter().map(as_found).chain(needs).chain(reply.by_code.iter().map(rule)).collect()
 }
 
 fn rule(rule: &RuleReply) -> Panel {
+    told(rule, format!("By the code: {}", uncapital(&rule.heading)))
+}
+
+fn told(rule: &RuleReply, heading: String) -> Panel {
     Panel {
-        heading: format!("By the code: {}", uncapital(&rule.heading)),
+        heading,
         state: match rule.holds {
             Some(true) => State::Carries,
             Some(false) => State::Short,

@@ -15,6 +15,8 @@ use crate::scene::{FieldId, Ink, Mark, Scene, Weight};
 
 /// Free edge around a picture, pixels: half a figure may stand beyond its line.
 const EDGE: f64 = 12.0;
+/// The room of a plate, pixels.
+const PLATE: (f64, f64) = (328.0, 230.0);
 /// The room of a vignette, pixels, and its edge.
 const VIGNETTE: (f64, f64, f64) = (72.0, 60.0, 2.0);
 
@@ -26,6 +28,19 @@ pub fn picture(scene: &Scene, room: (f64, f64), hand: FieldId) -> Markup {
     html! {
         (marks(scene, fit, hand))
         (pick::picks(scene, fit))
+    }
+}
+
+/// A scene as a picture of its own below the answer, as wide as a phone in the hand.
+#[must_use]
+pub fn plate(scene: &Scene) -> Markup {
+    let (width, height) = PLATE;
+    html! {
+        figure.plate {
+            svg role="img" aria-label=(scene.alt) viewBox={ "0 0 " (width) " " (height) } {
+                (marks(scene, Fit::new(scene, PLATE, EDGE), ""))
+            }
+        }
     }
 }
 

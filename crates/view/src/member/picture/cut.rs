@@ -10,7 +10,7 @@ use crate::pen::{Pen, circle, rectangle};
 use crate::scene::{Ink, Scene, Weight};
 
 /// The depth is drawn so many times larger than the length, so that a cut is seen.
-const TALLER: f64 = 3.0;
+const TALLER: f64 = 5.0;
 
 pub(super) fn picture(drawn: &DrawnCut) -> Scene {
     let span = drawn.span.inches();

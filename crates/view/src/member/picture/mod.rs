@@ -3,6 +3,7 @@
 mod beam;
 mod corner;
 mod cut;
+mod path;
 mod rafter;
 mod upright;
 
@@ -20,6 +21,14 @@ pub(super) fn picture(kind: MemberKind, reply: &MemberReply) -> Scene {
         Drawn::Upright(drawn) => upright::picture(drawn, reply),
         Drawn::Cut(drawn) => cut::picture(drawn),
         Drawn::Nothing => table(reply),
+    }
+}
+
+/// The way of a ridge's load to the ground.
+pub(super) fn path_down(kind: MemberKind, reply: &MemberReply) -> Option<Scene> {
+    match &reply.drawn {
+        Drawn::Beam(drawn) if kind == MemberKind::Ridge => Some(path::picture(drawn, reply)),
+        _ => None,
     }
 }
 
@@ -50,11 +59,17 @@ fn table(reply: &MemberReply) -> Scene {
     for (index, (name, cell, inches)) in rows.iter().enumerate() {
         let top = ROW * index as f64;
         pen.shape(rectangle(0.0, top + 24.0, *inches, top + 34.0), Weight::Seen, Ink::Ink, true);
-        let at = (LONGEST * 0.22, top + 10.0);
-        pen.label(at, &format!("{name}: {cell}"));
+        let text = format!("{name}: {cell}");
+        let at = (from_left(&pen, &text), top + 10.0);
+        pen.label(at, &text);
         alt.push_str(&format!(" {name} {cell},"));
     }
-    let top = pen.paper(16.0);
-    pen.label((LONGEST / 2.0, -top), "clear span at 16\"");
+    let (top, heading) = (pen.paper(16.0), "clear span at 16\"");
+    pen.label((from_left(&pen, heading), -top), heading);
     pen.scene(alt.trim_end_matches(',').to_owned() + ".")
+}
+
+/// The middle of a label that starts at the left.
+fn from_left(pen: &Pen, text: &str) -> f64 {
+    pen.paper(4.6 * text.chars().count() as f64)
 }

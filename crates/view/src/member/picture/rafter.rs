@@ -64,7 +64,8 @@ pub(super) fn picture(drawn: &DrawnRafter, reply: &MemberReply) -> Scene {
     }
     let x = run + half_ridge + pen.paper(16.0);
     pen.dimension((x, 0.0), (x, -rise), &words::length(Length::from_inches(rise)), Some("roof_pitch"));
-    let (x, y) = (run * 0.62, bottom(run * 0.62) + pen.paper(14.0));
+    // Below the rafter as far as half of the words rises along it.
+    let (x, y) = (run * 0.66, bottom(run * 0.66) + pen.paper(14.0 + 32.0 * slope));
     pen.label((x, y), &format!("{} in 12", words::figure(drawn.rise_in_twelve)));
     pen.pick((left, top(run)), (run, depth), Act::Bring("rafter_run"), "The rafter's run".to_owned());
     pen.scene(alt(drawn, reply))

@@ -15,9 +15,9 @@ pub(super) fn picture(drawn: &DrawnUpright, reply: &MemberReply) -> Scene {
     let beside = drawn.spacing.map_or(0.0, |spacing| spacing.inches());
     // Large in section at the right, since it is thin beside its height.
     let scale = (height * 0.32 / breadth.max(depth)).max(1.0);
-    let width = breadth + beside * 2.0 + height * 0.55;
+    let width = breadth + beside * 2.0 + height * 0.63;
     let mut pen = Pen::new((-beside - breadth / 2.0, 0.0), (width, height));
-    pen.margin(30.0, 44.0, 26.0);
+    pen.margin(30.0, 58.0, 38.0);
     let wall = drawn.spacing.is_some();
     if wall {
         for x in [-beside, beside] {
@@ -48,12 +48,12 @@ pub(super) fn picture(drawn: &DrawnUpright, reply: &MemberReply) -> Scene {
         let at = (from.0 + pen.paper(4.0), from.1 + pen.paper(14.0));
         pen.label(at, &drawn.wind);
     }
-    section(&mut pen, drawn, (beside + height * 0.34, height * 0.30), scale);
+    section(&mut pen, drawn, (beside + height * 0.42, height * 0.30), scale);
     let x = -beside - breadth / 2.0 - pen.paper(14.0);
     let first = if wall { "stud_length" } else { "post_height" };
     pen.dimension((x, 0.0), (x, height), &words::length(drawn.height), Some(first));
     if let Some(spacing) = drawn.spacing {
-        let y = height + pen.paper(16.0);
+        let y = height + pen.paper(26.0);
         pen.dimension((0.0, y), (beside, y), &words::inches(spacing), Some("wall_spacing"));
     }
     pen.pick((-breadth, 0.0), (breadth, height), Act::Bring(first), "Its height".to_owned());
@@ -113,7 +113,7 @@ fn section(pen: &mut Pen, drawn: &DrawnUpright, (left, top): (f64, f64), scale: 
             dot(pen, (from, y), radius, Ink::Chalk, true);
         }
     }
-    let y = top + depth + pen.paper(16.0);
+    let y = top + depth + pen.paper(24.0);
     pen.dimension((left, y), (left + breadth, y), &words::inches(Length::from_inches(breadth / scale)), None);
     let x = left + breadth + pen.paper(14.0);
     pen.dimension((x, top), (x, top + depth), &words::inches(drawn.ply.1), None);
