@@ -49,6 +49,8 @@ async function everyScreen(page, look) {
   await page.getByRole("link", { name: "Joists, rafters, studs, posts" }).tap();
   await everyScreenOfMembers(page, look);
   await page.getByRole("link", { name: "Bracing" }).tap();
+  await page.waitForURL(/#\/bracing/);
+  await ready(page);
   await look("Bracing");
   await everyScreenOfSite(page, look);
 }

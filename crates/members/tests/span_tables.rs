@@ -5,6 +5,8 @@
 
 #![expect(clippy::unwrap_used, reason = "a piece without a value is the report")]
 
+use std::io::Write;
+
 use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
 use measure::{AreaLoad, Length};
 use members::span_table::{LONGEST, ModelSpan, SpanModel, model_span};
@@ -66,6 +68,9 @@ fn older_bending(row: &SpanRow) -> Option<(f64, f64)> {
 /// Sources: every row that was read of IRC Tables R502.3.1(2), R802.5.1(2), R802.4.1(5) and (7), and of IBC 2018 Table
 /// 2308.7.2(2), against today's design values: to the printed inch, which is half an inch either way. Where the building
 /// code's table follows older base values of bending, those are put in.
+///
+/// How computed and printed spans compare is written out with every run. No cell is off by more than 1 %, which the
+/// rounding to an inch alone brings to the short ones.
 #[test]
 fn every_row_that_was_read() {
     let (mut cells, mut shares) = (0, Vec::new());
@@ -86,16 +91,34 @@ fn every_row_that_was_read() {
                     assert!(found > LONGEST.inches() - 0.5, "{what}: {found}");
                 }
                 PrintedSpan::Of(printed) => {
-                    shares.push(found / printed.inches());
+                    shares.push((row.table, found / printed.inches()));
                     assert!((found - printed.inches()).abs() <= 0.51, "{what}: {found} against {}", printed.inches());
                 }
             }
         }
     }
-    shares.sort_by(f64::total_cmp);
-    let at = |share: f64| shares[((shares.len() - 1) as f64 * share) as usize];
-    println!("{cells} cells; computed over printed: least {:.4}, middle {:.4}, most {:.4}", at(0.0), at(0.5), at(1.0));
+    write_out(&shares);
+    let farthest = shares.iter().map(|(_, share)| (share - 1.0).abs()).fold(0.0, f64::max);
+    assert!(farthest < 0.01, "{farthest}");
     assert!(cells > 500, "{cells}");
+}
+
+/// Straight to the output: what a test prints is kept back when it passes.
+fn write_out(shares: &[(SpanTable, f64)]) {
+    let mut tables: Vec<SpanTable> = shares.iter().map(|(table, _)| *table).collect();
+    tables.dedup();
+    let mut out = String::from("\ncomputed over printed spans: least, middle, most; cells within 0.5, 1 and 2 %\n");
+    for table in tables {
+        let mut of_table: Vec<f64> = shares.iter().filter(|(of, _)| *of == table).map(|(_, share)| *share).collect();
+        of_table.sort_by(f64::total_cmp);
+        let count = of_table.len();
+        let within = |off: f64| of_table.iter().filter(|share| (*share - 1.0).abs() <= off).count();
+        let (least, middle, most) = (of_table[0], of_table[count / 2], of_table[count - 1]);
+        let name = format!("{table:?}");
+        let (half, one, two) = (within(0.005), within(0.01), within(0.02));
+        out += &format!("  {name:23} {least:.4} {middle:.4} {most:.4}; {half}, {one} and {two} of {count}\n");
+    }
+    std::io::stdout().write_all(out.as_bytes()).unwrap();
 }
 
 /// IRC 2015 Table R502.3.1(2), one cell as quoted in a forum thread: 2x10 No. 2 Spruce-Pine-Fir joists at 16 in, 15-5.

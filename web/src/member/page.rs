@@ -84,9 +84,11 @@ pub fn MemberPage() -> impl IntoView {
     let part = move |write: fn(&MemberScreen) -> String| Signal::derive(move || book.screen.with(write));
     let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
     browser::after_paint(browser::say_ready);
-    // The inputs are laid out anew when another kind is looked at, or when other inputs speak.
+    // The groups are laid out anew when another kind is looked at, or when other groups have inputs: within one the inputs
+    // come and go by themselves, and what stands open stays open.
     let which = Memo::new(move |_| {
-        book.screen.with(|screen| (screen.kind, screen.fields.iter().map(|field| field.id).collect::<Vec<_>>()))
+        let has = |group: Group| book.screen.with(|screen| screen.fields.iter().any(|field| field.group == group));
+        (book.kind.get(), GROUPS.iter().map(|(group, ..)| has(*group)).collect::<Vec<_>>())
     });
     view! {
         <div class="members member" class:typing=pad.typing>

@@ -5,7 +5,8 @@
 //! opening (R602.7.5). And what an inspection asks of a wall: anchor bolts (R403.1.6, R602.11.1), notches and holes
 //! (R502.8, R602.6, R602.6.1), and how far uplift goes without a connector (R802.11.1). Nailing and stud sizes:
 //! R602.3. Where the code's own rules stop for wind and earthquakes (R301.2), and what fasteners in treated wood are made
-//! of (R317.3). Spans of joists and rafters, the rows that were read ([`spans`]).
+//! of (R317.3). Spans of joists and rafters, the rows that were read ([`spans`]); cantilevers, partitions, bridging and openings of
+//! floors (R502); ties, heel joints, seats and ridges of roofs (R802.4).
 //!
 //! Deliberately absent: Table R602.7(3), headers of open porches. The copy at hand is from memory and follows no
 //! bending model, so it is not used. The tables of R602.7 are those of the 2018 edition: that 2021 prints the same is
