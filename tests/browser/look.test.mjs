@@ -210,4 +210,9 @@ journey("a page on its side puts the sheet beside the hands", {}, async ({ phone
   const [sheet, hand] = [await page.locator(".picture").boundingBox(), await page.locator(".hand").boundingBox()];
   assert.ok(sheet.x + sheet.width <= hand.x + 1 && sheet.height > 80);
   await assertFitsWidth(page);
+  await page.goto(phone.site.at("member/#/member/ridge"));
+  await ready(page);
+  const [member, inputs] = [await page.locator(".picture").boundingBox(), await page.locator(".hand").boundingBox()];
+  assert.ok(member.x + member.width <= inputs.x + 1 && inputs.y < 360, JSON.stringify([member, inputs]));
+  await assertFitsWidth(page);
 });
