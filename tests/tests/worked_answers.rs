@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use framing::member::{MemberKind, derive_member};
+use framing::reply::WorkingReply;
 use framing::{HeaderCase, derive_header, reply};
 
 fn worked(fields: &[(&str, &str)]) -> String {
@@ -17,7 +18,12 @@ fn worked(fields: &[(&str, &str)]) -> String {
     let mut text = String::new();
     let ratio = reply.ratio.unwrap_or(f64::NAN);
     writeln!(text, "{} {} {:.4} {}", reply.size, reply.verdict, ratio, reply.governs.unwrap_or_default()).unwrap();
-    for part in reply.working {
+    write_working(&mut text, reply.working);
+    text
+}
+
+fn write_working(text: &mut String, working: Vec<WorkingReply>) {
+    for part in working {
         writeln!(text, "\n{}", part.heading).unwrap();
         for step in part.steps {
             let (symbol, value) = (step.symbol, members::working::figure(step.value));
@@ -29,7 +35,6 @@ fn worked(fields: &[(&str, &str)]) -> String {
             .unwrap();
         }
     }
-    text
 }
 
 /// A member's answer: verdict, limits, what its supports give, and every step.
@@ -55,18 +60,7 @@ fn worked_member(kind: MemberKind, fields: &[(&str, &str)]) -> String {
     for says in reply.action {
         writeln!(text, "  - {says}").unwrap();
     }
-    for part in reply.about.working {
-        writeln!(text, "\n{}", part.heading).unwrap();
-        for step in part.steps {
-            let (symbol, value) = (step.symbol, members::working::figure(step.value));
-            writeln!(
-                text,
-                "  {symbol:6} {} | {} = {value} {} | {}",
-                step.meaning, step.expression, step.unit, step.source
-            )
-            .unwrap();
-        }
-    }
+    write_working(&mut text, reply.about.working);
     text
 }
 
