@@ -8,6 +8,8 @@ mod fasteners;
 mod irc;
 #[path = "build/nds.rs"]
 mod nds;
+#[path = "build/sdpws.rs"]
+mod sdpws;
 
 use std::{env, error::Error, path::PathBuf};
 
@@ -20,5 +22,6 @@ fn main() -> Result<(), Box<dyn Error>> {
     fasteners::generate(&out_dir)?;
     irc::generate(&out_dir)?;
     asce7::generate(&out_dir)?;
+    sdpws::generate(&out_dir)?;
     Ok(())
 }

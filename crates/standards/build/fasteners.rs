@@ -117,7 +117,7 @@ fn option(value: Option<Result<String, Failure>>) -> Result<String, Failure> {
 }
 
 /// A printed number of inches: `2-1/2`, `7/16`, `0.131` or `16`.
-fn inches(printed: &str) -> Result<String, Failure> {
+pub fn inches(printed: &str) -> Result<String, Failure> {
     let (whole, fraction) = match printed.split_once('-') {
         Some((whole, fraction)) => (whole.parse::<f64>()?, fraction),
         None => (0.0, printed),

@@ -17,6 +17,8 @@ pub mod irc_2021;
 pub mod nds_2018;
 pub mod nfip_technical_bulletin_8;
 mod outside_table;
+pub mod sdpws_2015;
+pub mod sdpws_2021;
 mod source;
 pub mod span_row;
 pub mod technical_topic_tt_012;
