@@ -4,7 +4,9 @@ use measure::{Area, Force, Length, LineLoad};
 use standards::Status;
 use standards::sdpws_2015::deflection::{PanelMake, apparent_stiffness, nail_slip, panel_rigidity};
 use standards::sdpws_2015::perforated::{by_area, by_tallest_opening};
-use standards::sdpws_2015::table_4_3::{SHEAR_WALLS, ShearFastener, ShearWallRow, ShearWallTable, Sheathing, wood_panel};
+use standards::sdpws_2015::table_4_3::{
+    SHEAR_WALLS, ShearFastener, ShearWallRow, ShearWallTable, Sheathing, wood_panel,
+};
 
 fn inches(inches: f64) -> Length {
     Length::from_inches(inches)
@@ -32,7 +34,8 @@ fn wood_panels_are_twice_the_building_code() {
     ];
     for (sheathing, thickness, fastener, allowable) in rows {
         for (edge, allowable) in [6.0, 4.0, 3.0, 2.0].into_iter().zip(allowable) {
-            let row = wood_panel(sheathing, inches(thickness / 32.0), fastener, inches(edge)).expect("the table has it");
+            let row =
+                wood_panel(sheathing, inches(thickness / 32.0), fastener, inches(edge)).expect("the table has it");
             assert_eq!(row.thickness, inches(thickness / 32.0));
             assert_eq!(row.seismic.plf(), 2.0 * allowable, "{sheathing:?} {thickness}/32 {fastener:?} at {edge}");
         }

@@ -20,30 +20,24 @@ pub const SHARING: Source = Source::new(DOCUMENT, "4.3.3.4.1", Status::PartlyLoo
 /// of gypsum over 1.5 must be blocked.
 #[must_use]
 pub const fn most(sheathing: Sheathing, blocked: bool) -> Ratio {
-    match sheathing {
-        Sheathing::StructuralI
-        | Sheathing::Sheathing
-        | Sheathing::PlywoodSiding
-        | Sheathing::StructuralIOverGypsum
-        | Sheathing::SheathingOverGypsum => {
-            if blocked {
-                3.5
-            } else {
-                2.0
-            }
-        }
-        Sheathing::Fiberboard => 3.5,
-        Sheathing::Wallboard
-        | Sheathing::WallboardTwoPly
-        | Sheathing::GypsumSheathing
-        | Sheathing::GypsumSheathingNarrow
-        | Sheathing::GypsumLathAndPlaster => {
-            if blocked {
-                2.0
-            } else {
-                1.5
-            }
-        }
+    match (sheathing, blocked) {
+        (
+            Sheathing::StructuralI
+            | Sheathing::Sheathing
+            | Sheathing::PlywoodSiding
+            | Sheathing::StructuralIOverGypsum
+            | Sheathing::SheathingOverGypsum,
+            true,
+        )
+        | (Sheathing::Fiberboard, _) => 3.5,
+        (
+            Sheathing::Wallboard
+            | Sheathing::WallboardTwoPly
+            | Sheathing::GypsumSheathing
+            | Sheathing::GypsumSheathingNarrow
+            | Sheathing::GypsumLathAndPlaster,
+            false,
+        ) => 1.5,
         _ => 2.0,
     }
 }

@@ -145,12 +145,7 @@ impl Lean {
 /// assert!((lean.total().inches() - 0.0907).abs() < 0.00005);
 /// ```
 #[must_use]
-pub fn three_terms(
-    wall: &LeaningWall,
-    shear: LineLoad,
-    stiffness: ApparentShearStiffness,
-    anchorage: Length,
-) -> Lean {
+pub fn three_terms(wall: &LeaningWall, shear: LineLoad, stiffness: ApparentShearStiffness, anchorage: Length) -> Lean {
     let sheared = shear.plf() * wall.height.feet() / stiffness.pounds_per_inch();
     Lean {
         bending: bending(wall, shear),
@@ -162,13 +157,7 @@ pub fn three_terms(
 
 /// Lean in four terms: `8 v h³ / (E A b) + v h / (G_v t_v) + 0.75 h e_n + h Δ_a / b`; `G_v t_v` in pounds an inch.
 #[must_use]
-pub fn four_terms(
-    wall: &LeaningWall,
-    shear: LineLoad,
-    panel: PanelRigidity,
-    slip: Length,
-    anchorage: Length,
-) -> Lean {
+pub fn four_terms(wall: &LeaningWall, shear: LineLoad, panel: PanelRigidity, slip: Length, anchorage: Length) -> Lean {
     let sheared = shear.plf() * wall.height.feet() / panel.pounds_per_inch;
     Lean {
         bending: bending(wall, shear),

@@ -26,12 +26,7 @@ pub fn factor(studs: Length, edge: Length, field: Length) -> Result<Ratio, Outsi
         Some((_, factors)) if edge.inches() <= 6.0 && field.inches() <= 12.0 => Ok(factors[column]),
         _ => Err(OutsideTable {
             source: FACTOR,
-            given: format!(
-                "studs at {} in, nails at {} in and {} in",
-                studs.inches(),
-                edge.inches(),
-                field.inches()
-            ),
+            given: format!("studs at {} in, nails at {} in and {} in", studs.inches(), edge.inches(), field.inches()),
             covers: "studs to 24 in, nails to 6 in at edges and 12 in between",
             next_step: "Block the joints, or nail as the table has it.",
         }),
