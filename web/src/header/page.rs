@@ -95,8 +95,10 @@ pub fn HeaderPlace() -> impl IntoView {
             <div class="bench">
                 {laid.part(3, move || view! { <Hand pad /><KeysRow /> }.into_any())}
                 <Block markup=to_do act />
-                <a class="key kinds-key" href="member/">"Joists, rafters, studs, posts"</a>
-                {move || stands.get().then(|| view! { <Inputs pad groups=HEADER_GROUPS /> })}
+                {move || stands.get().then(|| view! {
+                    <a class="key kinds-key" href="member/">"Joists, rafters, studs, posts"</a>
+                    <Inputs pad groups=HEADER_GROUPS />
+                })}
                 {below.collect_view()}
             </div>
         </div>
