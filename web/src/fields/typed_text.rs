@@ -75,6 +75,8 @@ pub fn TypedText(
                 on:keydown:target=move |event| {
                     if event.key() == "Enter" {
                         let _ = event.target().blur();
+                        // No tap is under way: what is tapped next is already where it stays.
+                        typing.set(false);
                     }
                 }
             />
