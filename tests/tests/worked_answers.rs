@@ -5,7 +5,8 @@
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use framing::member::{MemberKind, derive_member};
+use framing::member::MemberKind;
+use framing::quick::{QuickKind as _, derive};
 use framing::reply::WorkingReply;
 use framing::{HeaderCase, derive_header, reply};
 
@@ -41,7 +42,7 @@ fn write_working(text: &mut String, working: Vec<WorkingReply>) {
 fn worked_member(kind: MemberKind, fields: &[(&str, &str)]) -> String {
     let case: BTreeMap<String, String> =
         fields.iter().map(|(field, text)| ((*field).to_owned(), (*text).to_owned())).collect();
-    let reply = derive_member(kind, &case, &BTreeMap::<String, String>::new()).answered.unwrap();
+    let reply = derive(kind, &case, &BTreeMap::<String, String>::new()).answered.unwrap();
     let mut text = String::new();
     let ratio = reply.ratio.unwrap_or(f64::NAN);
     writeln!(text, "{} {} {ratio:.4} {}", reply.size, reply.verdict, reply.governs.unwrap_or_default()).unwrap();

@@ -23,6 +23,7 @@ mod local_time;
 mod member;
 mod picture;
 mod place;
+mod quick;
 mod route;
 mod sheets;
 mod site;
@@ -32,6 +33,7 @@ mod values;
 mod viewport;
 mod worker;
 
+use framing::member::MemberKind;
 use leptos::prelude::*;
 
 #[cfg(target_family = "wasm")]
@@ -73,12 +75,16 @@ pub fn start_site() {
 
 /// Opens what was kept, then shows the page of the members beside the header.
 pub fn start_member() {
+    start_quick::<MemberKind>();
+}
+
+fn start_quick<K: quick::Chapter>() {
     broken::catch();
     wasm_bindgen_futures::spawn_local(async {
         theme::apply(theme::chosen());
         let found = values::at_start().await;
         viewport::follow();
-        mount_to_body(move || view! { <member::App found=found /> });
+        mount_to_body(move || view! { <quick::App<K> found=found /> });
     });
 }
 

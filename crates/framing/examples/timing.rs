@@ -7,7 +7,8 @@ use std::collections::BTreeMap;
 use std::hint::black_box;
 use std::time::Instant;
 
-use framing::member::{MemberKind, derive_member};
+use framing::member::MemberKind;
+use framing::quick::{QuickKind as _, derive};
 use framing::{HeaderCase, derive_header};
 use members::header::check_header;
 
@@ -22,7 +23,7 @@ const LIST_BUDGET_MS: f64 = 50.0;
 fn main() {
     headers();
     for kind in MemberKind::ALL {
-        member(kind);
+        member(*kind);
     }
     list();
 }
@@ -89,7 +90,7 @@ fn timed(kind: MemberKind, run: u32) -> f64 {
     };
     let case = BTreeMap::from([(field.to_owned(), text)]);
     let start = Instant::now();
-    let outcome = black_box(derive_member(kind, black_box(&case), &BTreeMap::<String, String>::new()));
+    let outcome = black_box(derive(kind, black_box(&case), &BTreeMap::<String, String>::new()));
     let took = microseconds(start);
     if outcome.answered.is_none() {
         println!("   {kind:?} with {field} {:?} gave no answer, so its time says nothing", case[field]);

@@ -6,8 +6,9 @@ use serde::{Deserialize, Serialize};
 use crate::HeaderCase;
 use crate::answering::reply;
 use crate::header::derive_header;
-use crate::member::reply::MemberReply;
-use crate::member::{self, MemberCase, OfKind, derive_member};
+use crate::member;
+use crate::quick::reply::QuickReply;
+use crate::quick::{OfKind, QuickCase, QuickKind as _, derive};
 use crate::reply::{HeaderReply, Refusal};
 use crate::site::reply::{GravityReply, SnowReply, WindReply};
 use crate::site::{Nothing, SiteCase, derive_site};
@@ -44,23 +45,23 @@ pub enum CheckRequest {
     /// Weights, live loads and combinations.
     Gravity(Box<SiteCase>),
     /// A joist of a floor or a ceiling.
-    Joist(Box<MemberCase<member::Joist>>),
+    Joist(Box<QuickCase<member::Joist>>),
     /// A rafter.
-    Rafter(Box<MemberCase<member::Rafter>>),
+    Rafter(Box<QuickCase<member::Rafter>>),
     /// A beam, a girder, a trimmer.
-    Beam(Box<MemberCase<member::Beam>>),
+    Beam(Box<QuickCase<member::Beam>>),
     /// A ridge that carries.
-    Ridge(Box<MemberCase<member::Ridge>>),
+    Ridge(Box<QuickCase<member::Ridge>>),
     /// A hip or a valley.
-    HipValley(Box<MemberCase<member::HipValley>>),
+    HipValley(Box<QuickCase<member::HipValley>>),
     /// A stud or a king.
-    Stud(Box<MemberCase<member::Stud>>),
+    Stud(Box<QuickCase<member::Stud>>),
     /// A post.
-    Post(Box<MemberCase<member::Post>>),
+    Post(Box<QuickCase<member::Post>>),
     /// A notch or a hole.
-    Notch(Box<MemberCase<member::Notch>>),
+    Notch(Box<QuickCase<member::Notch>>),
     /// The code's span tables.
-    SpanTable(Box<MemberCase<member::SpanTable>>),
+    SpanTable(Box<QuickCase<member::SpanTable>>),
 }
 
 /// What one line answers.
@@ -88,23 +89,23 @@ pub enum CheckResponse {
     /// Weights, live loads and combinations.
     Gravity(Box<GravityReply>),
     /// A joist of a floor or a ceiling.
-    Joist(Box<MemberReply>),
+    Joist(Box<QuickReply>),
     /// A rafter.
-    Rafter(Box<MemberReply>),
+    Rafter(Box<QuickReply>),
     /// A beam, a girder, a trimmer.
-    Beam(Box<MemberReply>),
+    Beam(Box<QuickReply>),
     /// A ridge that carries.
-    Ridge(Box<MemberReply>),
+    Ridge(Box<QuickReply>),
     /// A hip or a valley.
-    HipValley(Box<MemberReply>),
+    HipValley(Box<QuickReply>),
     /// A stud or a king.
-    Stud(Box<MemberReply>),
+    Stud(Box<QuickReply>),
     /// A post.
-    Post(Box<MemberReply>),
+    Post(Box<QuickReply>),
     /// A notch or a hole.
-    Notch(Box<MemberReply>),
+    Notch(Box<QuickReply>),
     /// The code's span tables.
-    SpanTable(Box<MemberReply>),
+    SpanTable(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -145,15 +146,15 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Wind(case) => of_place(case, |(wind, _, _)| CheckResponse::Wind(Box::new(wind))),
         CheckRequest::Snow(case) => of_place(case, |(_, snow, _)| CheckResponse::Snow(Box::new(snow))),
         CheckRequest::Gravity(case) => of_place(case, |(_, _, gravity)| CheckResponse::Gravity(Box::new(gravity))),
-        CheckRequest::Joist(case) => of_member(case, CheckResponse::Joist),
-        CheckRequest::Rafter(case) => of_member(case, CheckResponse::Rafter),
-        CheckRequest::Beam(case) => of_member(case, CheckResponse::Beam),
-        CheckRequest::Ridge(case) => of_member(case, CheckResponse::Ridge),
-        CheckRequest::HipValley(case) => of_member(case, CheckResponse::HipValley),
-        CheckRequest::Stud(case) => of_member(case, CheckResponse::Stud),
-        CheckRequest::Post(case) => of_member(case, CheckResponse::Post),
-        CheckRequest::Notch(case) => of_member(case, CheckResponse::Notch),
-        CheckRequest::SpanTable(case) => of_member(case, CheckResponse::SpanTable),
+        CheckRequest::Joist(case) => of_quick(case, CheckResponse::Joist),
+        CheckRequest::Rafter(case) => of_quick(case, CheckResponse::Rafter),
+        CheckRequest::Beam(case) => of_quick(case, CheckResponse::Beam),
+        CheckRequest::Ridge(case) => of_quick(case, CheckResponse::Ridge),
+        CheckRequest::HipValley(case) => of_quick(case, CheckResponse::HipValley),
+        CheckRequest::Stud(case) => of_quick(case, CheckResponse::Stud),
+        CheckRequest::Post(case) => of_quick(case, CheckResponse::Post),
+        CheckRequest::Notch(case) => of_quick(case, CheckResponse::Notch),
+        CheckRequest::SpanTable(case) => of_quick(case, CheckResponse::SpanTable),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -167,11 +168,11 @@ fn of_place(
     outcome.answered.map(kind).ok_or(refused)
 }
 
-fn of_member<K: OfKind>(
-    case: &MemberCase<K>,
-    kind: fn(Box<MemberReply>) -> CheckResponse,
+fn of_quick<K: OfKind>(
+    case: &QuickCase<K>,
+    kind: fn(Box<QuickReply>) -> CheckResponse,
 ) -> Result<CheckResponse, Vec<Refusal>> {
-    let outcome = derive_member(K::KIND, &case.fields, &Nothing);
+    let outcome = derive(K::KIND, &case.fields, &Nothing);
     let refused = outcome.refusals();
     outcome.answered.map(|reply| kind(Box::new(reply))).ok_or(refused)
 }
@@ -188,8 +189,8 @@ impl Kind {
         Self { name, texts: texts.to_vec(), lists }
     }
 
-    fn of_member<K: OfKind>() -> Self {
-        Self { name: K::KIND.id(), texts: MemberCase::<K>::names(), lists: &[] }
+    fn of_quick<K: OfKind>() -> Self {
+        Self { name: K::KIND.id(), texts: QuickCase::<K>::names(), lists: &[] }
     }
 }
 
@@ -205,15 +206,15 @@ fn kinds() -> Vec<Kind> {
         Kind::new("wind", SiteCase::FIELDS, &[]),
         Kind::new("snow", SiteCase::FIELDS, &[]),
         Kind::new("gravity", SiteCase::FIELDS, &[]),
-        Kind::of_member::<member::Joist>(),
-        Kind::of_member::<member::Rafter>(),
-        Kind::of_member::<member::Beam>(),
-        Kind::of_member::<member::Ridge>(),
-        Kind::of_member::<member::HipValley>(),
-        Kind::of_member::<member::Stud>(),
-        Kind::of_member::<member::Post>(),
-        Kind::of_member::<member::Notch>(),
-        Kind::of_member::<member::SpanTable>(),
+        Kind::of_quick::<member::Joist>(),
+        Kind::of_quick::<member::Rafter>(),
+        Kind::of_quick::<member::Beam>(),
+        Kind::of_quick::<member::Ridge>(),
+        Kind::of_quick::<member::HipValley>(),
+        Kind::of_quick::<member::Stud>(),
+        Kind::of_quick::<member::Post>(),
+        Kind::of_quick::<member::Notch>(),
+        Kind::of_quick::<member::SpanTable>(),
     ]
 }
 

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use framing::check::check_line;
 use framing::field::{Kind, MEMBER_FIELDS, Unsaid};
-use framing::member::{MemberKind, derive_member, is_own, member_field};
+use framing::member::MemberKind;
+use framing::quick::{QuickKind as _, derive};
 use framing::reading::Origin;
 use framing::site::Nothing;
 use proptest::prelude::*;
@@ -79,7 +80,7 @@ proptest! {
     /// Whatever is typed is answered or refused; an answer has finite numbers, and a refusal names its input.
     #[test]
     fn any_case_is_answered_or_refused((kind, case) in any_case()) {
-        let outcome = derive_member(kind, &case, &Nothing);
+        let outcome = derive(kind, &case, &Nothing);
         match &outcome.answered {
             Some(reply) => {
                 prop_assert!(reply.facts.iter().all(|fact| fact.value.is_finite()), "{:?}", reply.facts);
@@ -106,11 +107,11 @@ fn every_input_is_described_once_and_belongs_to_a_kind() {
     for (index, spec) in MEMBER_FIELDS.iter().enumerate() {
         assert!(MEMBER_FIELDS[index + 1..].iter().all(|other| other.id != spec.id), "{} twice", spec.id);
         assert!(MemberKind::ALL.iter().any(|kind| kind.fields().contains(&spec.id)), "{} is of no kind", spec.id);
-        assert!(is_own(spec.id));
+        assert!(MemberKind::is_own(spec.id));
     }
     for kind in MemberKind::ALL {
         for (index, id) in kind.fields().iter().enumerate() {
-            assert!(member_field(id).is_some(), "{} has no {id}", kind.id());
+            assert!(MemberKind::field(id).is_some(), "{} has no {id}", kind.id());
             assert!(!kind.fields()[index + 1..].contains(id), "{} has {id} twice", kind.id());
         }
         assert_eq!(MemberKind::of(kind.id()), Some(kind));
@@ -121,7 +122,7 @@ fn every_input_is_described_once_and_belongs_to_a_kind() {
 #[test]
 fn the_shortest_path_answers() {
     for kind in MemberKind::ALL {
-        let outcome = derive_member(kind, &Nothing, &Nothing);
+        let outcome = derive(kind, &Nothing, &Nothing);
         assert_eq!(outcome.refusals(), [], "{}", kind.id());
         let reply = outcome.answered.unwrap();
         assert!(!reply.verdict.is_empty() && !reply.size.is_empty(), "{}", kind.id());
@@ -133,10 +134,10 @@ fn the_shortest_path_answers() {
 #[test]
 fn what_is_assumed_may_be_typed() {
     for kind in MemberKind::ALL {
-        let before = derive_member(kind, &Nothing, &Nothing).answered.unwrap();
-        for spec in kind.fields().iter().filter_map(|id| member_field(id)) {
+        let before = derive(kind, &Nothing, &Nothing).answered.unwrap();
+        for spec in kind.fields().iter().filter_map(|id| MemberKind::field(id)) {
             if let Unsaid::Assumed(text, why) = spec.unsaid {
-                let outcome = derive_member(kind, &case(&[(spec.id, text)]), &Nothing);
+                let outcome = derive(kind, &case(&[(spec.id, text)]), &Nothing);
                 assert_eq!(outcome.refusals(), [], "{} {}", kind.id(), spec.id);
                 assert_eq!(outcome.reading.get(spec.id).unwrap().origin, Origin::Typed);
                 assert!(!why.is_empty());
@@ -164,9 +165,9 @@ fn nonsense(kind: Kind) -> &'static [&'static str] {
 #[test]
 fn nonsense_is_refused_where_it_was_typed() {
     for kind in MemberKind::ALL {
-        for spec in kind.fields().iter().filter_map(|id| member_field(id)) {
+        for spec in kind.fields().iter().filter_map(|id| MemberKind::field(id)) {
             for text in nonsense(spec.kind) {
-                let outcome = derive_member(kind, &case(&[(spec.id, text)]), &Nothing);
+                let outcome = derive(kind, &case(&[(spec.id, text)]), &Nothing);
                 let refused = outcome.refusals();
                 assert!(outcome.answered.is_none(), "{} took {text:?} for {}", kind.id(), spec.id);
                 assert!(
@@ -197,7 +198,7 @@ fn lists_and_names_are_refused_with_a_reason() {
         (MemberKind::Joist, "found_grade", "clear"),
         (MemberKind::Joist, "found_size", "2by"),
     ] {
-        let outcome = derive_member(kind, &case(&[(field, text)]), &Nothing);
+        let outcome = derive(kind, &case(&[(field, text)]), &Nothing);
         let refused = outcome.refusals();
         assert!(refused.iter().any(|one| one.field == field && one.problem.len() > 20), "{field} {text}: {refused:?}");
         assert!(outcome.answered.is_none());
@@ -215,7 +216,7 @@ fn what_is_missing_is_said_where_it_is_missing() {
         (MemberKind::Rafter, &[("ties", "raised")][..], "tie_height"),
         (MemberKind::Beam, &[("label_depth", "11-7/8")][..], "label_fb"),
     ] {
-        let refused = derive_member(kind, &case(fields), &Nothing).refusals();
+        let refused = derive(kind, &case(fields), &Nothing).refusals();
         assert!(refused.iter().any(|one| one.field == missing), "{missing}: {refused:?}");
     }
 }
@@ -224,11 +225,11 @@ fn what_is_missing_is_said_where_it_is_missing() {
 #[test]
 fn the_job_fills_in() {
     let job = case(&[("species", "SP"), ("ground_snow", "70"), ("house_width", "24'"), ("roof_pitch", "8/12")]);
-    let outcome = derive_member(MemberKind::Rafter, &Nothing, &job);
+    let outcome = derive(MemberKind::Rafter, &Nothing, &job);
     assert_eq!(outcome.reading.get("species").unwrap().origin, Origin::Site);
     let reply = outcome.answered.unwrap();
     assert!((reply.fact("rise_in").unwrap() - 12.0 * 8.0).abs() < 1e-9);
-    let own = derive_member(MemberKind::Rafter, &case(&[("rafter_run", "10'")]), &job).answered.unwrap();
+    let own = derive(MemberKind::Rafter, &case(&[("rafter_run", "10'")]), &job).answered.unwrap();
     assert!((own.fact("rise_in").unwrap() - 10.0 * 8.0).abs() < 1e-9);
 }
 
@@ -257,7 +258,7 @@ fn more_is_never_stronger() {
         };
         let mut before = 0.0;
         for text in texts {
-            let reply = derive_member(kind, &case(&[(field, text), ("drawn_size", size)]), &Nothing).answered.unwrap();
+            let reply = derive(kind, &case(&[(field, text), ("drawn_size", size)]), &Nothing).answered.unwrap();
             let ratio = reply.ratio.unwrap_or(f64::INFINITY);
             assert!(ratio >= before, "{} {field} {text}: {ratio} under {before}", kind.id());
             before = ratio;

@@ -3,7 +3,8 @@
 //! *Invariant*: no browser type is named here and no engineering is decided here; a view model is a pure function of
 //! a `framing` result, tested without a browser.
 //!
-//! Where to look: [`model`] has the parts of a screen; [`header`], [`member`], [`site`] and [`walk`] make them; [`scene`] has pictures as data;
+//! Where to look: [`model`] has the parts of a screen; [`header`], [`quick`] (with [`member`]), [`site`] and
+//! [`walk`] make them; [`scene`] has pictures as data;
 //! [`markup`], [`svg`] and [`tape`] write what is read, rather than filled in, as it is put on the page.
 
 pub mod header;
@@ -12,6 +13,7 @@ pub mod markup;
 pub mod member;
 pub mod model;
 mod pen;
+pub mod quick;
 pub mod record;
 mod replied;
 pub mod scene;

@@ -3,9 +3,11 @@
 use std::collections::BTreeMap;
 
 use framing::member::MemberKind;
+use framing::quick::QuickKind as _;
 use view::markup;
-use view::member::{KIND, MemberScreen, SIZE, kind, own_key, screen, write};
+use view::member::MemberScreen;
 use view::model::{Group, State};
+use view::quick::{SIZE, kind, kind_key, own_key, screen, write};
 use view::scene::Mark;
 
 type Fields = BTreeMap<String, String>;
@@ -142,10 +144,10 @@ fn each_kind_keeps_its_own_and_the_job_what_is_the_job_s() {
     assert!(beam.fields.iter().any(|field| field.id == "species" && field.text == "SP"));
     write(&mut fields, MemberKind::Joist, "bearing_length", None, "9:01");
     assert!(!fields.contains_key("member/joist/bearing_length"));
-    fields.insert(KIND.to_owned(), "rafter".to_owned());
-    assert_eq!(kind(&fields), MemberKind::Rafter);
-    fields.insert(KIND.to_owned(), "nothing known".to_owned());
-    assert_eq!(kind(&fields), MemberKind::Joist);
+    fields.insert(kind_key::<MemberKind>(), "rafter".to_owned());
+    assert_eq!(kind::<MemberKind>(&fields), MemberKind::Rafter);
+    fields.insert(kind_key::<MemberKind>(), "nothing known".to_owned());
+    assert_eq!(kind::<MemberKind>(&fields), MemberKind::Joist);
 }
 
 /// A size that is asked for is judged; the list says which is the smallest.

@@ -34,9 +34,9 @@ pub fn keep_last_place(place: Place) {
     let _ = LocalStorage::set(PLACE, place.address());
 }
 
-/// Keeps that one was at a member beside the header: a page of the place Members.
-pub fn keep_at_member() {
-    let _ = LocalStorage::set(PLACE, "member");
+/// Keeps which page of quick checks one was at: `member` is one in the place Members.
+pub fn keep_last_page(chapter: &str) {
+    let _ = LocalStorage::set(PLACE, chapter);
 }
 
 /// The job that was chosen.

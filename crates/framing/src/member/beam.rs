@@ -9,11 +9,10 @@ use members::flexure::{Acting, Case, Edges, FlexureAnswer, Held, LoadedFrom, Pie
 use members::working::{Basis, Part, figure};
 use standards::irc_2021::{r502, r502_6};
 
-use super::joist::unworked;
 use super::more_loads;
 use super::read::{LABEL_FIELDS, chosen, labelled, limits, plf, psf, sawn, spans, wood};
-use super::reply::{Drawn, MemberReply, RuleReply};
-use super::say::{cautions, drawn_beam, fact, force_fact, held_down, length_fact, of_flexure, rule};
+use super::say::{cautions, drawn_beam, fact, force_fact, held_down, length_fact, of_flexure, rule, unworked};
+use crate::quick::reply::{Drawn, QuickReply, RuleReply};
 use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::words;
@@ -82,7 +81,7 @@ const USED: &[&str] = &[
     "plies_share_load",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (input, flush) = input(reading)?;
     let reading = &*reading;
     let mut about = About::of(reading, USED);
@@ -212,7 +211,7 @@ fn roof_snow(reading: &Reading) -> Option<AreaLoad> {
     Some(site.roof_snow().load)
 }
 
-fn facts(reply: &mut MemberReply, input: &CarryingBeam, answer: &FlexureAnswer, flush: Option<&Flush>) {
+fn facts(reply: &mut QuickReply, input: &CarryingBeam, answer: &FlexureAnswer, flush: Option<&Flush>) {
     let most = answer.forces.iter().map(|force| force.most).fold(Force::ZERO, Force::max);
     reply.facts.push(force_fact("reaction_lb", "heaviest support", most));
     if input.loaded_from == LoadedFrom::Sides {

@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use lumber::{Grade, species_and_grade};
 
-use super::reply::{AsFoundReply, MemberReply};
-use super::{MemberKind, derive_once};
+use super::MemberKind;
 use crate::Texts;
+use crate::quick::reply::{AsFoundReply, QuickReply};
+use crate::quick::{QuickKind as _, derive_once};
 use crate::reading::Reading;
 use crate::words;
 
@@ -34,8 +35,8 @@ pub(super) fn beside(
     case: &dyn Texts,
     site: &dyn Texts,
     reading: &mut Reading,
-    drawn: MemberReply,
-) -> Option<MemberReply> {
+    drawn: QuickReply,
+) -> Option<QuickReply> {
     let by = replacements(kind, reading, &drawn);
     if reading.problems().next().is_some() {
         return None;
@@ -62,7 +63,7 @@ pub(super) fn beside(
     Some(found)
 }
 
-fn replacements(kind: MemberKind, reading: &mut Reading, drawn: &MemberReply) -> BTreeMap<&'static str, String> {
+fn replacements(kind: MemberKind, reading: &mut Reading, drawn: &QuickReply) -> BTreeMap<&'static str, String> {
     let mut by = BTreeMap::new();
     for (found, stands_for) in STANDS_FOR {
         let own = stands_for.iter().find(|id| kind.fields().contains(id));
@@ -96,7 +97,7 @@ fn replacements(kind: MemberKind, reading: &mut Reading, drawn: &MemberReply) ->
     by
 }
 
-fn difference(id: &str, found: &str, reading: &Reading, drawn: &MemberReply) -> Option<String> {
+fn difference(id: &str, found: &str, reading: &Reading, drawn: &QuickReply) -> Option<String> {
     if id == "drawn_size" {
         return (found != drawn.size).then(|| format!("Size: {found} found, {} drawn.", drawn.size));
     }

@@ -8,11 +8,10 @@ use members::roof_beam::{Corner, DepthRule, HipValley};
 use members::working::{Basis, Part, figure};
 use standards::irc_2021::r802_4::DEPTH_OF_RIDGE_HIP_VALLEY;
 
-use super::joist::unworked;
 use super::read::{LABEL_FIELDS, chosen, labelled, limits, sawn, wood};
-use super::reply::{Drawn, DrawnCorner, MemberReply, RuleReply};
 use super::roof::{Roof, roof};
-use super::say::{cautions, fact, force_fact, held_down, length_fact, of_flexure, rule, support, up};
+use super::say::{cautions, fact, force_fact, held_down, length_fact, of_flexure, rule, support, unworked, up};
+use crate::quick::reply::{Drawn, DrawnCorner, QuickReply, RuleReply};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words;
@@ -73,7 +72,7 @@ const USED: &[&str] = &[
     "grade",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (species, grade, conditions) = wood(reading)?;
     let labelled = labelled(reading);
     let tried = beam_candidates(species, grade).map(Piece::Lumber).chain(labelled.clone());
@@ -170,7 +169,7 @@ fn pitches(reading: &mut Reading) -> Option<(Slope, Slope)> {
     Some((Slope::from_rise_in_twelve(one), Slope::from_rise_in_twelve(other)))
 }
 
-fn facts(reply: &mut MemberReply, shape: &HipValley) {
+fn facts(reply: &mut QuickReply, shape: &HipValley) {
     let (one, other) = (shape.plan_angle().degrees(), shape.other_plan_angle().degrees());
     let (plan, length) = shape.lengths_per_run();
     let degrees = |angle: f64| format!("{angle:.2}°");

@@ -15,8 +15,8 @@ use standards::span_row::PrintedSpan;
 use standards::wood_floor_frequency::{LEAST_HERTZ, RULE};
 
 use super::read::{chosen, limits, plf, psf, sheet, wood};
-use super::reply::{Drawn, MemberReply, RuleReply};
-use super::say::{cautions, down, drawn_beam, fact, force_fact, held_down, length_fact, of_flexure, rule};
+use super::say::{cautions, down, drawn_beam, fact, force_fact, held_down, length_fact, of_flexure, rule, unworked};
+use crate::quick::reply::{Drawn, QuickReply, RuleReply};
 use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::words;
@@ -66,7 +66,7 @@ pub(super) const FIELDS: &[&str] = &[
     "found_bearing",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let input = input(reading)?;
     let of_floor = input.of == JoistOf::Floor;
     let used: &[&str] = if of_floor {
@@ -121,17 +121,6 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
     reply.drawn = Drawn::Beam(drawn);
     reply.about = about.finish();
     Some(reply)
-}
-
-/// Where no such member can be worked at all.
-pub(super) fn unworked(about: About<'_>, sentence: String) -> MemberReply {
-    MemberReply {
-        verdict: words::verdict(members::check::Verdict::Outside).to_owned(),
-        reason: Some(sentence.clone()),
-        action: vec![sentence],
-        about: about.finish(),
-        ..MemberReply::default()
-    }
 }
 
 fn input(reading: &mut Reading) -> Option<JoistInput> {
@@ -239,7 +228,7 @@ pub(super) fn cut(reading: &mut Reading, length: Length) -> Option<Option<Cut>> 
     Some(Some(Cut::Notch { at, length: cut_length.min(length - at), depth: size, edge, at_end }))
 }
 
-fn facts(reply: &mut MemberReply, input: &JoistInput, answer: &JoistAnswer) {
+fn facts(reply: &mut QuickReply, input: &JoistInput, answer: &JoistAnswer) {
     if let Some((longest, limit)) = answer.longest {
         let what = format!("longest clear span, by {}", limit.words());
         let mut fact = length_fact("longest_span_in", what, longest);
@@ -438,7 +427,7 @@ fn found_beside_limit(check: &inspection::Check) -> String {
     format!("{}: {} found, {}; {}.", shown.subject, shown.found, shown.limit, shown.verdict)
 }
 
-fn to_do(reply: &mut MemberReply, input: &JoistInput, answer: &JoistAnswer) {
+fn to_do(reply: &mut QuickReply, input: &JoistInput, answer: &JoistAnswer) {
     if reply.forbidden {
         reply.action.insert(
             0,

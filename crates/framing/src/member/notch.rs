@@ -6,10 +6,10 @@ use members::joist::{JoistInput, JoistOf, check_joist};
 use standards::irc_2021::r502_8::{BESIDE_A_HOLE, end_notch_limit, hole_limit, notch_depth_limit, notch_length_limit};
 use standards::irc_2021::r602_6::{HOLE_TO_FACE, StudIn, hole_limit as stud_hole, notch_limit as stud_notch};
 
-use super::joist::{CUTS, cut, cut_rule, unworked};
+use super::joist::{CUTS, cut, cut_rule};
 use super::read::{limits, psf, sawn, wood};
-use super::reply::{Drawn, DrawnCut, MemberReply, RuleReply, TableReply};
-use super::say::{cautions, down, length_fact, of_flexure, rule};
+use super::say::{cautions, down, length_fact, of_flexure, rule, unworked};
+use crate::quick::reply::{Drawn, DrawnCut, QuickReply, RuleReply, TableReply};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words;
@@ -47,7 +47,7 @@ const USED: &[&str] = &[
     "grade",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (species, grade, conditions) = wood(reading)?;
     let size = reading.word("cut_size")?.to_owned();
     let member = match sawn(&size, (species, grade)) {
@@ -156,7 +156,7 @@ fn too_big(reading: &mut Reading, cut: Option<&Cut>, depth: Length) -> bool {
     true
 }
 
-fn limit_facts(reply: &mut MemberReply, depth: Length) {
+fn limit_facts(reply: &mut QuickReply, depth: Length) {
     for (name, what, limit) in [
         ("widest_hole_in", "widest hole", hole_limit(depth)),
         ("deepest_notch_in", "deepest notch in the outer thirds", notch_depth_limit(depth)),
@@ -188,7 +188,7 @@ fn limits_table(depth: Length) -> TableReply {
 }
 
 /// A stud: the code's shares, for both kinds of wall.
-fn stud(reading: &Reading, name: &str, width: Length) -> MemberReply {
+fn stud(reading: &Reading, name: &str, width: Length) -> QuickReply {
     let mut about = About::of(reading, &["notch_of", "cut_size"]);
     let found = reading.length("cut_depth").filter(|_| reading.word("cut_kind").is_some());
     let is_hole = reading.word("cut_kind") == Some("hole");
@@ -236,7 +236,7 @@ fn stud(reading: &Reading, name: &str, width: Length) -> MemberReply {
         Some(_) => "allowed",
     };
     let kind = if is_hole { "hole" } else { "notch" };
-    MemberReply {
+    QuickReply {
         verdict: verdict.to_owned(),
         size: name.to_owned(),
         ratio: share,
@@ -245,7 +245,7 @@ fn stud(reading: &Reading, name: &str, width: Length) -> MemberReply {
         forbidden: over,
         action,
         about: about.finish(),
-        drawn: Drawn::Upright(super::reply::DrawnUpright {
+        drawn: Drawn::Upright(crate::quick::reply::DrawnUpright {
             height: Length::from_inches(36.0),
             ply: (Length::from_inches(1.5), width),
             plies: 1,
@@ -255,6 +255,6 @@ fn stud(reading: &Reading, name: &str, width: Length) -> MemberReply {
             nails: None,
             cut: found.map(|found| (found, is_hole)),
         }),
-        ..MemberReply::default()
+        ..QuickReply::default()
     }
 }

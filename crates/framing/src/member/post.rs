@@ -10,10 +10,9 @@ use members::upright::{Held, Uprights};
 use standards::nds_2018::appendix_l::{NailKind, TABLE_L4};
 use standards::nds_2018::chapter_15::{COLUMN_NAILING, ColumnNailing, PlyFastening};
 
-use super::joist::unworked;
 use super::read::{chosen, pounds as force, wood};
-use super::reply::{Drawn, DrawnUpright, MemberReply, RuleReply};
-use super::say::{Size, cautions, check_reply, fact, force_fact, length_fact, of_sizes, pounds, rule};
+use super::say::{Size, cautions, check_reply, fact, force_fact, length_fact, of_sizes, pounds, rule, unworked};
+use crate::quick::reply::{Drawn, DrawnUpright, QuickReply, RuleReply};
 use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::words;
@@ -41,7 +40,7 @@ pub(super) const FIELDS: &[&str] = &[
 const USED: &[&str] =
     &["post_height", "post_dead", "post_live", "post_ends", "plies_joined", "species", "grade", "service", "incised"];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (species, grade, conditions) = wood(reading)?;
     let tried = post_candidates(species, grade).map(Piece::Lumber);
     let chosen = chosen(reading, "drawn_size", tried, (species, grade)).and_then(|piece| piece.member().cloned());
@@ -123,7 +122,7 @@ fn long_enough(member: &Member) -> Option<(Length, Length)> {
     commons.next().map(|size| (size.length, size.diameter))
 }
 
-fn reply(reading: &Reading, mut about: About<'_>, input: &PostInput, answer: &PostAnswer) -> MemberReply {
+fn reply(reading: &Reading, mut about: About<'_>, input: &PostInput, answer: &PostAnswer) -> QuickReply {
     let size = |tried: &members::upright::Tried| Size {
         name: tried.member.name(),
         family: tried.member.family(),
@@ -170,7 +169,7 @@ fn reply(reading: &Reading, mut about: About<'_>, input: &PostInput, answer: &Po
     reply
 }
 
-fn nailing_facts(reply: &mut MemberReply, nailing: &ColumnNailing) {
+fn nailing_facts(reply: &mut QuickReply, nailing: &ColumnNailing) {
     let rows = f64::from(nailing.rows);
     reply.facts.push(length_fact("least_nail_in", "shortest nail", nailing.least_nail));
     reply.facts.push(fact("rows", "rows of nails", rows, words::figure(rows)));

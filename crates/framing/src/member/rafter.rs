@@ -12,14 +12,13 @@ use standards::irc_2021::r802_4;
 use standards::irc_2021::r802_11::{TOE_NAIL_LIMIT, TOE_NAILS};
 use standards::{Source, Status};
 
-use super::joist::unworked;
 use super::read::{chosen, limits, psf, wood};
-use super::reply::{Drawn, DrawnRafter, MemberReply, RuleReply};
 use super::ridge;
 use super::roof::{Roof, roof};
 use super::say::{
-    NOTHING_CARRIES, cautions, down, fact, force_fact, length_fact, of_flexure, pounds, rule, support, up,
+    NOTHING_CARRIES, cautions, down, fact, force_fact, length_fact, of_flexure, pounds, rule, support, unworked, up,
 };
+use crate::quick::reply::{Drawn, DrawnRafter, QuickReply, RuleReply};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words;
@@ -82,7 +81,7 @@ const USED: &[&str] = &[
     "ridge_thickness",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (input, roof) = input(reading)?;
     let ridge = match input.ties {
         Ties::None => Some(ridge::under_rafters(reading, input.run, input.ceiling_on_rafters)?),
@@ -220,7 +219,7 @@ fn heel_nail(species: Species) -> Force {
     value.unwrap_or(Force::from_pounds(r802_4::HEEL_NAIL_POUNDS))
 }
 
-fn facts(reply: &mut MemberReply, reading: &Reading, input: &RafterInput, answer: &RafterAnswer) {
+fn facts(reply: &mut QuickReply, reading: &Reading, input: &RafterInput, answer: &RafterAnswer) {
     if let Some((longest, limit)) = answer.longest {
         let mut fact = length_fact("longest_run_in", format!("longest level run, by {}", limit.words()), longest);
         fact.written = down(longest);
@@ -401,7 +400,7 @@ fn tie_rule(input: &RafterInput, answer: &RafterAnswer) -> RuleReply {
     }
 }
 
-fn to_do(reply: &mut MemberReply, input: &RafterInput, answer: &RafterAnswer) {
+fn to_do(reply: &mut QuickReply, input: &RafterInput, answer: &RafterAnswer) {
     if let Some(Err(outside)) = &answer.thrust {
         reply.action.insert(0, outside.next_step.to_owned());
     }
@@ -438,7 +437,7 @@ fn is_ours_to_block(input: &RafterInput, reading: &Reading) -> bool {
     input.chosen.is_none() && reading.length("blocked_every").is_none()
 }
 
-fn say_blocking(reply: &mut MemberReply, about: &mut About<'_>, blocking: &Blocking, is_assumed: bool) {
+fn say_blocking(reply: &mut QuickReply, about: &mut About<'_>, blocking: &Blocking, is_assumed: bool) {
     let apart = down(blocking.apart);
     if is_assumed {
         about.assume("blocked_every", &format!("Bottom edges held every {apart}: by blocking."));

@@ -1,37 +1,13 @@
 //! From what was understood to quantities: what more than one kind of member needs.
 
-use lumber::{
-    Conditions, EngineeredLabel, Grade, LabelInput, Member, Product, Sawn, SawnSize, SheetInput, SheetJoist, Species,
-};
-use measure::{AreaLoad, FlexuralRigidity, Force, Length, LengthUnit, LineLoad, Moment, Stress, read_length};
+use lumber::{EngineeredLabel, Grade, LabelInput, Member, Product, Sawn, SawnSize, SheetInput, SheetJoist, Species};
+use measure::{FlexuralRigidity, Force, Length, LengthUnit, LineLoad, Moment, Stress, read_length};
 use members::check::DeflectionLimits;
 use members::flexure::Piece;
-use standards::nds_2018::chapter_2::ServiceMoisture;
 
+pub(super) use crate::quick::read::{plf, pounds, psf, wood};
 use crate::reading::Reading;
 use crate::site::about::About;
-
-/// Species, grade, moisture and treatment.
-pub(super) fn wood(reading: &Reading) -> Option<(Species, Grade, Conditions)> {
-    let species = Species::from_text(reading.word("species")?).ok()?;
-    let grade = Grade::from_text(reading.word("grade")?).ok()?;
-    let service = if reading.word("service")? == "wet" { ServiceMoisture::Wet } else { ServiceMoisture::Dry };
-    Some((species, grade, Conditions { service, incised: reading.word("incised")? == "yes", ..Conditions::default() }))
-}
-
-pub(super) fn psf(reading: &Reading, id: &str) -> Option<AreaLoad> {
-    reading.number(id).map(AreaLoad::from_psf)
-}
-
-/// A load along a wall or a beam; nothing where none was said.
-pub(super) fn plf(reading: &Reading, id: &str) -> LineLoad {
-    LineLoad::from_plf(reading.number(id).unwrap_or_default())
-}
-
-/// A force; nothing where none was said.
-pub(super) fn pounds(reading: &Reading, id: &str) -> Force {
-    Force::from_pounds(reading.number(id).unwrap_or_default())
-}
 
 /// Limits of sag: as typed, else as the code asks for this use, which is then said to be assumed.
 pub(super) fn limits(

@@ -7,11 +7,10 @@ use members::check::DeflectionLimits;
 use members::flexure::{Edges, Held, LoadedFrom, Piece};
 use members::roof_beam::ridge_loads;
 
-use super::joist::unworked;
 use super::read::{LABEL_FIELDS, chosen, labelled, limits, spans, wood};
-use super::reply::{Drawn, MemberReply};
 use super::roof::roof;
-use super::say::{cautions, drawn_beam, force_fact, held_down, of_flexure, pounds, rule};
+use super::say::{cautions, drawn_beam, force_fact, held_down, of_flexure, pounds, rule, unworked};
+use crate::quick::reply::{Drawn, QuickReply};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words;
@@ -75,7 +74,7 @@ const USED: &[&str] = &[
     "plies_share_load",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (species, grade, conditions) = wood(reading)?;
     let spans = spans(reading, "ridge_spans")?;
     let labelled = labelled(reading);
@@ -137,7 +136,11 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
 }
 
 /// The ridge that rafters without ties hang on, sized with them: both sides alike, on posts so far apart.
-pub(super) fn under_rafters(reading: &mut Reading, run: Length, ceiling: bool) -> Option<super::reply::RuleReply> {
+pub(super) fn under_rafters(
+    reading: &mut Reading,
+    run: Length,
+    ceiling: bool,
+) -> Option<crate::quick::reply::RuleReply> {
     let (species, grade, conditions) = wood(reading)?;
     let spans = spans(reading, "ridge_spans")?;
     let longest = spans.iter().copied().fold(Length::ZERO, Length::max);
@@ -191,7 +194,7 @@ pub(super) fn under_rafters(reading: &mut Reading, run: Length, ceiling: bool) -
 const POST: Length = Length::from_inches(3.5);
 
 /// The path down from the ridge: nothing a table gives, and what is forgotten most.
-fn path_down(most: Force) -> super::reply::RuleReply {
+fn path_down(most: Force) -> crate::quick::reply::RuleReply {
     let says = vec![
         format!(
             "Each post carries up to {} in one place: solid through plates and floors, with blocks on end between the joists, to a footing of its own.",

@@ -1,67 +1,19 @@
-//! What all kinds of member say alike.
+//! What members alone say alike.
 
 use lumber::{Family, Grade, Species};
-use measure::{Denominator, Force, Length, Rounding};
+use measure::{Force, Length};
 use members::check::{Check, Verdict};
 use members::flexure::{FlexureAnswer, SupportForce};
 use members::limit::Limit;
 
-use super::reply::{DrawnBeam, FactReply, MemberReply, RuleReply, SupportReply, TriedReply};
-use crate::reply::CheckReply;
-use crate::site::about::About;
+use crate::quick::reply::{DrawnBeam, QuickReply, SupportReply, TriedReply};
+pub(super) use crate::quick::say::{
+    cautions, check_reply, down, fact, force_fact, length_fact, pounds, rule, unworked, up,
+};
 use crate::words::{self, figure};
 
 /// Said where no size that was tried works.
 pub(super) const NOTHING_CARRIES: &str = "No size tried here carries it.";
-
-/// The cautions of every member.
-pub(super) fn cautions(about: &mut About<'_>) {
-    about.caution("The engineer's drawing wins. Where it differs from this, follow it and ask.");
-    about.caution("Local code and the building official decide. This is a check, not an approval.");
-}
-
-pub(super) fn fact(name: &str, what: impl Into<String>, value: f64, written: impl Into<String>) -> FactReply {
-    FactReply { name: name.to_owned(), what: what.into(), value, written: written.into() }
-}
-
-pub(super) fn length_fact(name: &str, what: impl Into<String>, length: Length) -> FactReply {
-    fact(name, what, length.inches(), words::length(length))
-}
-
-pub(super) fn force_fact(name: &str, what: impl Into<String>, force: Force) -> FactReply {
-    fact(name, what, force.pounds(), pounds(force))
-}
-
-/// A force as it is written: whole pounds, away from zero.
-pub(super) fn pounds(force: Force) -> String {
-    let whole = if force < Force::ZERO { force.pounds().floor() } else { force.pounds().ceil() };
-    format!("{} lb", figure(whole))
-}
-
-/// A length rounded down to a sixteenth: the most that is allowed.
-pub(super) fn down(length: Length) -> String {
-    words::length(length.rounded(Denominator::Sixteenth, Rounding::Down))
-}
-
-/// A length rounded up to a sixteenth: the least that will do.
-pub(super) fn up(length: Length) -> String {
-    words::length(length.rounded(Denominator::Sixteenth, Rounding::Up))
-}
-
-pub(super) fn rule(heading: &str, holds: Option<bool>, figure: impl Into<String>, says: Vec<String>) -> RuleReply {
-    RuleReply { heading: heading.to_owned(), holds, figure: figure.into(), says }
-}
-
-pub(super) fn check_reply(check: &Check<Limit>) -> CheckReply {
-    CheckReply {
-        limit: check.limit.words().to_owned(),
-        ratio: check.share,
-        demand: check.demand,
-        capacity: check.capacity,
-        unit: check.unit.to_owned(),
-        combination: check.combination.name().to_owned(),
-    }
-}
 
 /// A family in words, with the wood where it is sawn.
 pub(super) fn family(family: Family, (species, grade): (Species, Grade)) -> String {
@@ -107,10 +59,10 @@ impl Size {
 }
 
 /// The part of a reply that the sizes give.
-pub(super) fn of_sizes(sizes: &[Size], judged: usize, smallest: &[usize], wood: (Species, Grade)) -> MemberReply {
+pub(super) fn of_sizes(sizes: &[Size], judged: usize, smallest: &[usize], wood: (Species, Grade)) -> QuickReply {
     let about = &sizes[judged];
     let smallest: Vec<String> = smallest.iter().map(|&index| sizes[index].name.clone()).collect();
-    MemberReply {
+    QuickReply {
         verdict: about.words().to_owned(),
         size: about.name.clone(),
         ratio: about.governing.map(|check| check.share),
@@ -120,7 +72,7 @@ pub(super) fn of_sizes(sizes: &[Size], judged: usize, smallest: &[usize], wood: 
         sizes: sizes.iter().map(|size| size.reply(wood)).collect(),
         action: action(about, &smallest),
         smallest,
-        ..MemberReply::default()
+        ..QuickReply::default()
     }
 }
 
@@ -157,7 +109,7 @@ fn too_small(about: &Size) -> String {
 }
 
 /// The part of a reply that a member that bends gives.
-pub(super) fn of_flexure(answer: &FlexureAnswer, wood: (Species, Grade)) -> MemberReply {
+pub(super) fn of_flexure(answer: &FlexureAnswer, wood: (Species, Grade)) -> QuickReply {
     let size = |tried: &members::flexure::Tried| Size {
         name: tried.piece.name(),
         family: tried.piece.family(),

@@ -7,8 +7,8 @@ use members::span_table::{LONGEST, SpanModel, model_span, printed_row, printed_s
 use standards::Status;
 use standards::span_row::{PrintedSpan, SpanTable};
 
-use super::reply::{MemberReply, TableReply};
 use super::say::{cautions, fact};
+use crate::quick::reply::{QuickReply, TableReply};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words;
@@ -17,7 +17,7 @@ pub(super) const FIELDS: &[&str] = &["span_table", "table_dead", "species", "gra
 
 const SPACINGS: [f64; 4] = [12.0, 16.0, 19.2, 24.0];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (table, name) = match reading.word("span_table")? {
         "ceiling_20" => (SpanTable::CeilingJoists20, "Ceiling joists"),
         "rafter_50" => (SpanTable::Rafters50, "Rafters, 50 psf of snow"),
@@ -91,7 +91,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
         about.say("With ties above the plate the span is less, to two thirds; see Rafter. Snow above 70 psf is outside the tables.");
     }
     about.say("A table knows no wall across the joists, no cantilever, no cut, and no wind.");
-    Some(MemberReply {
+    Some(QuickReply {
         verdict: "spans at 16\"".to_owned(),
         size: format!("{largest}: {}", widest.trim_end_matches('*')),
         facts: vec![
@@ -105,7 +105,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
             notes,
         }],
         about: about.finish(),
-        ..MemberReply::default()
+        ..QuickReply::default()
     })
 }
 

@@ -14,10 +14,9 @@ use standards::irc_2021::r602_3_5::StudSupporting;
 use standards::irc_2021::r602_6::{SHARES, StudIn, hole_limit, notch_limit};
 use standards::nds_2018::chapter_15::PlyFastening;
 
-use super::joist::unworked;
 use super::read::{chosen, plf, wood};
-use super::reply::{Drawn, DrawnUpright, MemberReply, RuleReply};
-use super::say::{Size, cautions, check_reply, down, force_fact, length_fact, of_sizes, pounds, rule};
+use super::say::{Size, cautions, check_reply, down, force_fact, length_fact, of_sizes, pounds, rule, unworked};
+use crate::quick::reply::{Drawn, DrawnUpright, QuickReply, RuleReply};
 use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::site::input;
@@ -72,7 +71,7 @@ const USED: &[&str] = &[
     "service",
 ];
 
-pub(super) fn answer(reading: &mut Reading) -> Option<MemberReply> {
+pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let (species, grade, conditions) = wood(reading)?;
     let tried = stud_candidates(species, grade).map(Piece::Lumber);
     let chosen = chosen(reading, "drawn_size", tried, (species, grade)).and_then(|piece| piece.member().cloned());
@@ -179,7 +178,7 @@ fn supporting(word: &str) -> Option<StudSupporting> {
     })
 }
 
-fn reply(reading: &Reading, mut about: About<'_>, input: &StudInput, answer: &StudAnswer) -> MemberReply {
+fn reply(reading: &Reading, mut about: About<'_>, input: &StudInput, answer: &StudAnswer) -> QuickReply {
     let size = |tried: &members::upright::Tried| Size {
         name: tried.member.name(),
         family: tried.member.family(),

@@ -1,7 +1,8 @@
 //! A member on its supports: its loads, and below it the shear, the moment and the sag with their peaks.
 
 use framing::member::MemberKind;
-use framing::member::reply::{DrawnBeam, MemberReply};
+use framing::quick::QuickKind as _;
+use framing::quick::reply::{DrawnBeam, QuickReply};
 use framing::words;
 use measure::Length;
 use members::beam::{Load, Section};
@@ -18,7 +19,7 @@ const FIGURES: f64 = 18.0;
 const TO_CURVES: f64 = 58.0;
 const CURVE: f64 = 42.0;
 
-pub(super) fn picture(kind: MemberKind, drawn: &DrawnBeam, reply: &MemberReply) -> Scene {
+pub(super) fn picture(kind: MemberKind, drawn: &DrawnBeam, reply: &QuickReply) -> Scene {
     let length = drawn.length.inches().max(1.0);
     let mut pen = Pen::new((0.0, 0.0), (length, 0.0));
     let depth = drawn.depth.inches().clamp(pen.paper(7.0), pen.paper(16.0));
@@ -111,7 +112,7 @@ fn size(load: &Load) -> f64 {
 }
 
 /// A triangle under each support, with what it gives.
-fn supports(pen: &mut Pen, drawn: &DrawnBeam, reply: &MemberReply, depth: f64, length: f64) {
+fn supports(pen: &mut Pen, drawn: &DrawnBeam, reply: &QuickReply, depth: f64, length: f64) {
     let (half, high) = (pen.paper(5.0), pen.paper(8.0));
     for (index, at) in drawn.supports.iter().enumerate() {
         let x = at.inches();

@@ -1,13 +1,13 @@
 //! A hip or a valley in plan: its commons on both sides, its angles, where its load is.
 
-use framing::member::reply::{DrawnCorner, MemberReply};
+use framing::quick::reply::{DrawnCorner, QuickReply};
 use framing::words;
 
 use crate::markup::Act;
 use crate::pen::{Pen, dot};
 use crate::scene::{Ink, Scene, Weight};
 
-pub(super) fn picture(drawn: &DrawnCorner, reply: &MemberReply) -> Scene {
+pub(super) fn picture(drawn: &DrawnCorner, reply: &QuickReply) -> Scene {
     // The corner at the lower left; the first roof's commons run up, the other's to the right.
     let (up, across) = (drawn.runs.0.inches(), drawn.runs.1.inches());
     let mut pen = Pen::new((0.0, -up), (across, up));

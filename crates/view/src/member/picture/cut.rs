@@ -1,6 +1,6 @@
 //! A cut joist from its side: where the code allows cuts, and where this one is.
 
-use framing::member::reply::DrawnCut;
+use framing::quick::reply::DrawnCut;
 use framing::words;
 use measure::{Denominator, Length, Rounding};
 use members::flexure::{Cut, Edge};

@@ -8,12 +8,12 @@ mod rafter;
 mod upright;
 
 use framing::member::MemberKind;
-use framing::member::reply::{Drawn, MemberReply};
+use framing::quick::reply::{Drawn, QuickReply};
 
 use crate::pen::Pen;
 use crate::scene::Scene;
 
-pub(super) fn picture(kind: MemberKind, reply: &MemberReply) -> Scene {
+pub(super) fn picture(kind: MemberKind, reply: &QuickReply) -> Scene {
     match &reply.drawn {
         Drawn::Beam(drawn) => beam::picture(kind, drawn, reply),
         Drawn::Rafter(drawn) => rafter::picture(drawn, reply),
@@ -25,7 +25,7 @@ pub(super) fn picture(kind: MemberKind, reply: &MemberReply) -> Scene {
 }
 
 /// The way of a ridge's load to the ground.
-pub(super) fn path_down(kind: MemberKind, reply: &MemberReply) -> Option<Scene> {
+pub(super) fn path_down(kind: MemberKind, reply: &QuickReply) -> Option<Scene> {
     match &reply.drawn {
         Drawn::Beam(drawn) if kind == MemberKind::Ridge => Some(path::picture(drawn, reply)),
         _ => None,
@@ -33,7 +33,7 @@ pub(super) fn path_down(kind: MemberKind, reply: &MemberReply) -> Option<Scene> 
 }
 
 /// The span table as bars: the deeper, the farther.
-fn table(reply: &MemberReply) -> Scene {
+fn table(reply: &QuickReply) -> Scene {
     use crate::pen::rectangle;
     use crate::scene::{Ink, Weight};
     const ROW: f64 = 40.0;

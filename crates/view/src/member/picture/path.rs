@@ -1,6 +1,6 @@
 //! The way of a ridge's load to the ground: posts through plates and floors to footings of their own.
 
-use framing::member::reply::{DrawnBeam, MemberReply};
+use framing::quick::reply::{DrawnBeam, QuickReply};
 use framing::words;
 
 use crate::pen::{Pen, crossed, rectangle};
@@ -16,7 +16,7 @@ const THICK: f64 = 12.0;
 const POST: f64 = 4.0;
 const PAD: f64 = 15.0;
 
-pub(in crate::member) fn picture(drawn: &DrawnBeam, reply: &MemberReply) -> Scene {
+pub(in crate::member) fn picture(drawn: &DrawnBeam, reply: &QuickReply) -> Scene {
     let length = drawn.length.inches().max(1.0);
     let mut pen = Pen::new((0.0, 0.0), (length, 0.0));
     pen.margin(30.0, 16.0, FOOTING + THICK + 52.0);
@@ -64,7 +64,7 @@ fn post(pen: &mut Pen, x: f64, most: f64, least: f64, length: f64) {
     }
 }
 
-fn alt(reply: &MemberReply) -> String {
+fn alt(reply: &QuickReply) -> String {
     let posts = reply.supports.iter().map(|support| {
         let down = words::figure(support.most_lb.ceil());
         match support.least_lb {

@@ -1,6 +1,6 @@
 //! A rafter between plate and ridge, with its ties, its seat and what acts on it.
 
-use framing::member::reply::{DrawnRafter, MemberReply};
+use framing::quick::reply::{DrawnRafter, QuickReply};
 use framing::words;
 use measure::{Length, math};
 
@@ -8,7 +8,7 @@ use crate::markup::Act;
 use crate::pen::{Pen, crossed, rectangle};
 use crate::scene::{Ink, Mark, Scene, Weight};
 
-pub(super) fn picture(drawn: &DrawnRafter, reply: &MemberReply) -> Scene {
+pub(super) fn picture(drawn: &DrawnRafter, reply: &QuickReply) -> Scene {
     let run = drawn.run.inches();
     let slope = drawn.rise_in_twelve / 12.0;
     let angle = math::atan2(slope, 1.0);
@@ -113,7 +113,7 @@ fn arrows(pen: &mut Pen, drawn: &DrawnRafter, (run, over, sine, cosine): (f64, f
     }
 }
 
-fn alt(drawn: &DrawnRafter, reply: &MemberReply) -> String {
+fn alt(drawn: &DrawnRafter, reply: &QuickReply) -> String {
     let ties = match (drawn.tie, drawn.ridge_carries) {
         (_, true) => "No ties: the ridge carries.".to_owned(),
         (Some(height), _) if height > Length::ZERO => {

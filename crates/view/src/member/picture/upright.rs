@@ -1,6 +1,6 @@
 //! A stud in its wall, or a post with its nails: from the side, and in section.
 
-use framing::member::reply::{DrawnUpright, MemberReply};
+use framing::quick::reply::{DrawnUpright, QuickReply};
 use framing::words;
 use measure::Length;
 
@@ -8,7 +8,7 @@ use crate::markup::Act;
 use crate::pen::{Pen, circle, crossed, dot, rectangle};
 use crate::scene::{Ink, Mark, Scene, Weight};
 
-pub(super) fn picture(drawn: &DrawnUpright, reply: &MemberReply) -> Scene {
+pub(super) fn picture(drawn: &DrawnUpright, reply: &QuickReply) -> Scene {
     let height = drawn.height.inches();
     let (ply, depth) = (drawn.ply.0.inches(), drawn.ply.1.inches());
     let breadth = ply * f64::from(drawn.plies);

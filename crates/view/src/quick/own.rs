@@ -1,29 +1,33 @@
-//! A member's own values among the job's: each kind keeps what was typed for it under its name.
+//! A check's own values among the job's: each kind keeps what was typed for it under its name.
 
-use framing::member::{MemberKind, is_own};
+use core::marker::PhantomData;
+
 use framing::{HeaderCase, Texts};
 
-use super::Fields;
+use super::{Fields, Shown};
 use crate::model::FieldId;
 
-/// Under this stands the kind that was looked at last.
-pub const KIND: &str = "member/kind";
+/// Under this stands the kind of a chapter that was looked at last.
+#[must_use]
+pub fn kind_key<K: Shown>() -> String {
+    format!("{}/kind", K::CHAPTER)
+}
 
 /// The kind that was looked at last.
 #[must_use]
-pub fn kind(fields: &Fields) -> MemberKind {
-    fields.get(KIND).and_then(|id| MemberKind::of(id)).unwrap_or(MemberKind::Joist)
+pub fn kind<K: Shown>(fields: &Fields) -> K {
+    fields.get(&kind_key::<K>()).and_then(|id| K::of(id)).unwrap_or(K::ALL[0])
 }
 
 /// Where a value of an input is kept: under the kind, or with the job where it is the job's.
 #[must_use]
-pub fn own_key(kind: MemberKind, field: &str) -> String {
-    if is_own(field) { format!("member/{}/{field}", kind.id()) } else { field.to_owned() }
+pub fn own_key<K: Shown>(kind: K, field: &str) -> String {
+    if K::is_own(field) { format!("{}/{}/{field}", K::CHAPTER, kind.id()) } else { field.to_owned() }
 }
 
 /// Writes a value; none, or an empty one, clears it. What checks start from is worked out anew.
-pub fn write(fields: &mut Fields, kind: MemberKind, field: FieldId, text: Option<String>, now: &str) {
-    if is_own(field) {
+pub fn write<K: Shown>(fields: &mut Fields, kind: K, field: FieldId, text: Option<String>, now: &str) {
+    if K::is_own(field) {
         match text.filter(|text| !text.is_empty()) {
             Some(text) => fields.insert(own_key(kind, field), text),
             None => fields.remove(&own_key(kind, field)),
@@ -33,15 +37,15 @@ pub fn write(fields: &mut Fields, kind: MemberKind, field: FieldId, text: Option
     }
 }
 
-/// What was typed for this member alone.
-pub(super) struct Own<'f> {
-    pub(super) kind: MemberKind,
+/// What was typed for this check alone.
+pub(super) struct Own<'f, K> {
+    pub(super) kind: K,
     pub(super) fields: &'f Fields,
 }
 
-impl Texts for Own<'_> {
+impl<K: Shown> Texts for Own<'_, K> {
     fn text(&self, field: &str) -> Option<&str> {
-        if !is_own(field) {
+        if !K::is_own(field) {
             return None;
         }
         self.fields.get(&own_key(self.kind, field)).map(String::as_str)
@@ -49,14 +53,15 @@ impl Texts for Own<'_> {
 }
 
 /// What the job has: typed, or worked out by Site.
-pub(super) struct Job<'f> {
+pub(super) struct Job<'f, K> {
+    pub(super) chapter: PhantomData<K>,
     pub(super) fields: &'f Fields,
     pub(super) starts: &'f HeaderCase,
 }
 
-impl Texts for Job<'_> {
+impl<K: Shown> Texts for Job<'_, K> {
     fn text(&self, field: &str) -> Option<&str> {
-        if is_own(field) {
+        if K::is_own(field) {
             return None;
         }
         self.starts.text(field).or_else(|| self.fields.get(field).map(String::as_str))

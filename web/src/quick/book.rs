@@ -1,68 +1,75 @@
-//! The book of a member: the job's values, the kind that is looked at, and what follows.
+//! The book of a chapter of quick checks: the job's values, the kind that is looked at, and what follows.
 
-use framing::member::MemberKind;
 use leptos::prelude::*;
-use view::member::{KIND, MemberScreen, SIZE};
 use view::model::FieldId;
+use view::quick::{QuickScreen, SIZE};
 
+use super::Chapter;
 use crate::browser;
 use crate::values::{Found, Values};
 
 /// What was typed, and what follows from it.
-#[derive(Clone, Copy)]
-pub struct Book {
+pub struct Book<K: Chapter> {
     /// The job's values, and how they are kept.
     pub values: Values,
     /// The kind that is looked at.
-    pub kind: RwSignal<MemberKind>,
+    pub kind: RwSignal<K>,
     /// The input in hand.
     pub hand: RwSignal<FieldId>,
     /// Everything that is shown.
-    pub screen: Memo<MemberScreen>,
+    pub screen: Memo<QuickScreen<K>>,
 }
+
+impl<K: Chapter> Clone for Book<K> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+
+impl<K: Chapter> Copy for Book<K> {}
 
 /// The kind that an address asks for: `#/member/joist`.
-pub fn asked_for(hash: &str) -> Option<MemberKind> {
-    hash.trim_start_matches('#').split('/').filter(|word| !word.is_empty()).nth(1).and_then(MemberKind::of)
+pub fn asked_for<K: Chapter>(hash: &str) -> Option<K> {
+    let mut words = hash.trim_start_matches('#').split('/').filter(|word| !word.is_empty());
+    words.next().filter(|chapter| *chapter == K::CHAPTER)?;
+    words.next().and_then(K::of)
 }
 
-impl Book {
+impl<K: Chapter> Book<K> {
     /// Lays out what was found.
-    pub fn provide(found: &Found) -> Self {
+    pub fn new(found: &Found) -> Self {
         let values = Values::new(found);
-        let first = asked_for(&browser::hash()).unwrap_or_else(|| values.fields.with_untracked(view::member::kind));
+        let first = asked_for(&browser::hash()).unwrap_or_else(|| values.fields.with_untracked(view::quick::kind::<K>));
         let kind = RwSignal::new(first);
-        let screen = Memo::new(move |before: Option<&MemberScreen>| {
-            values.fields.with(|fields| view::member::screen(kind.get(), fields, before))
+        let screen = Memo::new(move |before: Option<&QuickScreen<K>>| {
+            values.fields.with(|fields| view::quick::screen(kind.get(), fields, before))
         });
-        let book = Self { values, kind, hand: RwSignal::new(first.first()), screen };
-        provide_context(book);
-        book
+        Self { values, kind, hand: RwSignal::new(first.first()), screen }
     }
 
     /// Looks at another kind.
-    pub fn look_at(self, kind: MemberKind) {
+    pub fn look_at(self, kind: K) {
         if self.kind.get_untracked() == kind {
             return;
         }
         self.hand.set(kind.first());
         self.kind.set(kind);
         self.values.change(kind.first(), |fields| {
-            fields.insert(KIND.to_owned(), kind.id().to_owned());
+            fields.insert(view::quick::kind_key::<K>(), kind.id().to_owned());
         });
-        browser::replace_hash(&format!("#/member/{}", kind.id()));
+        browser::replace_hash(&format!("#/{}/{}", K::CHAPTER, kind.id()));
         browser::to_top();
     }
 
     /// Writes a value; none clears it.
     pub fn write(self, field: FieldId, text: Option<String>) {
         let kind = self.kind.get_untracked();
-        self.values.change(field, |fields| view::member::write(fields, kind, field, text, &crate::local_time::now()));
+        self.values.change(field, |fields| view::quick::write(fields, kind, field, text, &crate::local_time::now()));
     }
 
     /// What was typed for an input.
     pub fn typed(self, field: FieldId) -> Option<String> {
-        let key = view::member::own_key(self.kind.get(), field);
+        let key = view::quick::own_key(self.kind.get(), field);
         self.values.fields.with(|fields| fields.get(&key).cloned())
     }
 
@@ -74,7 +81,7 @@ impl Book {
     /// Takes one step back.
     pub fn undo(self) {
         if let Some(field) = self.values.undo() {
-            let kind = self.values.fields.with_untracked(view::member::kind);
+            let kind = self.values.fields.with_untracked(view::quick::kind::<K>);
             if kind == self.kind.get_untracked() {
                 self.hand.set(field);
             } else {

@@ -1,36 +1,23 @@
-//! A member: answer up, hands down.
+//! A quick check: answer up, hands down.
 
 use std::sync::Arc;
 
 use leptos::prelude::*;
 use view::markup::{self, Act};
-use view::member::MemberScreen;
 use view::model::{FieldId, Group};
+use view::quick::QuickScreen;
 
+use super::Chapter;
 use super::book::Book;
 use super::kinds::Kinds;
 use super::working;
 use crate::answer_strip::AnswerStrip;
 use crate::block::Block;
 use crate::browser;
-use crate::fields::{Groups, Hand, Inputs, Pad};
+use crate::fields::{Hand, Inputs, Pad};
 use crate::picture::Picture;
 
-const GROUPS: Groups = &[
-    (Group::Shape, "The member", false),
-    (Group::Carries, "What it carries", false),
-    (Group::Bears, "What holds it", false),
-    (Group::Lies, "How it lies", false),
-    (Group::Wood, "The wood", false),
-    (Group::Place, "The place, from the job", true),
-    (Group::Cut, "A notch or a hole", true),
-    (Group::AsBuilt, "What was found", true),
-    (Group::Limits, "Limits", true),
-    (Group::Label, "A member from its label", true),
-    (Group::Sheet, "A joist from its maker's sheet", true),
-];
-
-fn pad_of(book: Book) -> Pad {
+fn pad_of<K: Chapter>(book: Book<K>) -> Pad {
     Pad {
         fields: Signal::derive(move || book.screen.with(|screen| Arc::clone(&screen.fields))),
         belongs: |_| true,
@@ -49,19 +36,24 @@ fn pad_of(book: Book) -> Pad {
     }
 }
 
-/// What follows the inputs, in order.
-const BELOW: [fn(&MemberScreen) -> String; 8] = [
-    |screen| markup::bars(&screen.bars).into_string(),
-    |screen| screen.path_down.as_ref().map_or_else(String::new, |scene| view::svg::plate(scene).into_string()),
-    |screen| markup::panels(&screen.panels).into_string(),
-    |screen| markup::tables(&screen.tables).into_string(),
-    |screen| markup::known(&screen.known).into_string(),
-    sizes,
-    |screen| markup::assumptions(&screen.assumptions).into_string(),
-    |screen| markup::cautions(&screen.cautions).into_string(),
-];
+/// A part of the screen, as it is put on the page.
+type Write<K> = fn(&QuickScreen<K>) -> String;
 
-fn sizes(screen: &MemberScreen) -> String {
+/// What follows the inputs, in order.
+fn below<K: Chapter>() -> [Write<K>; 8] {
+    [
+        |screen| markup::bars(&screen.bars).into_string(),
+        |screen| screen.path_down.as_ref().map_or_else(String::new, |scene| view::svg::plate(scene).into_string()),
+        |screen| markup::panels(&screen.panels).into_string(),
+        |screen| markup::tables(&screen.tables).into_string(),
+        |screen| markup::known(&screen.known).into_string(),
+        sizes,
+        |screen| markup::assumptions(&screen.assumptions).into_string(),
+        |screen| markup::cautions(&screen.cautions).into_string(),
+    ]
+}
+
+fn sizes<K: Chapter>(screen: &QuickScreen<K>) -> String {
     let mut sizes = markup::other_sizes(&screen.families, screen.asked).into_string();
     screen.families.iter().for_each(|family| sizes.push_str(&markup::family(family).into_string()));
     sizes
@@ -69,8 +61,10 @@ fn sizes(screen: &MemberScreen) -> String {
 
 /// The place.
 #[component]
-pub fn MemberPage() -> impl IntoView {
-    let book = expect_context::<Book>();
+pub fn QuickPage<K: Chapter>(
+    /// The book.
+    book: Book<K>,
+) -> impl IntoView {
     let pad = pad_of(book);
     let act = Callback::new(move |what: String| match Act::read(&what) {
         Some(Act::Bring(field)) => pad.bring_named(field),
@@ -81,19 +75,19 @@ pub fn MemberPage() -> impl IntoView {
     });
     let picture = Memo::new(move |_| book.screen.with(|screen| screen.picture.clone()));
     let answer = Memo::new(move |_| book.screen.with(|screen| (screen.answer.clone(), !screen.current)));
-    let part = move |write: fn(&MemberScreen) -> String| Signal::derive(move || book.screen.with(write));
+    let part = move |write: Write<K>| Signal::derive(move || book.screen.with(write));
     let to_do = part(|screen| markup::to_do(&screen.questions, &screen.answer.action).into_string());
     browser::after_paint(browser::say_ready);
     // The groups are laid out anew when another kind is looked at, or when other groups have inputs: within one the inputs
     // come and go by themselves, and what stands open stays open.
     let which = Memo::new(move |_| {
         let has = |group: Group| book.screen.with(|screen| screen.fields.iter().any(|field| field.group == group));
-        (book.kind.get(), GROUPS.iter().map(|(group, ..)| has(*group)).collect::<Vec<_>>())
+        (book.kind.get(), K::GROUPS.iter().map(|(group, ..)| has(*group)).collect::<Vec<_>>())
     });
     view! {
-        <div class="members member" class:typing=pad.typing>
+        <div class="members quick" class:typing=pad.typing>
             <h1 class="said">{move || book.kind.get().word()}</h1>
-            <Kinds />
+            <Kinds book />
             <div class="sheet">
                 <Picture scene=picture hand=book.hand.into() act />
                 <AnswerStrip answer />
@@ -107,9 +101,9 @@ pub fn MemberPage() -> impl IntoView {
                 <Block markup=to_do act />
                 {move || {
                     which.with(|_| ());
-                    view! { <Inputs pad groups=GROUPS /> }
+                    view! { <Inputs pad groups=K::GROUPS /> }
                 }}
-                {BELOW.into_iter().map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
+                {below::<K>().into_iter().map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
             </div>
         </div>
     }

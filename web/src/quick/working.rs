@@ -1,22 +1,23 @@
-//! The working of the member that is looked at.
+//! The working of the check that is looked at.
 
 use leptos::prelude::*;
 
+use super::Chapter;
 use super::book::Book;
 use crate::browser;
 use crate::sheets::SlideUp;
 
-fn address(book: Book) -> String {
-    format!("#/member/{}", book.kind.get_untracked().id())
+fn address<K: Chapter>(book: Book<K>) -> String {
+    format!("#/{}/{}", K::CHAPTER, book.kind.get_untracked().id())
 }
 
 /// Opens the working.
-pub fn open(book: Book) {
+pub fn open<K: Chapter>(book: Book<K>) {
     browser::set_hash(&format!("{}/working", address(book)));
 }
 
 /// Opens the working at one of its parts.
-pub fn open_at(book: Book, part: usize) {
+pub fn open_at<K: Chapter>(book: Book<K>, part: usize) {
     browser::set_hash(&format!("{}/working/{part}", address(book)));
 }
 
@@ -28,8 +29,10 @@ fn part(hash: &str) -> Option<Option<usize>> {
 
 /// The sheet.
 #[component]
-pub fn Working() -> impl IntoView {
-    let book = expect_context::<Book>();
+pub fn Working<K: Chapter>(
+    /// The book.
+    book: Book<K>,
+) -> impl IntoView {
     let hash = RwSignal::new(browser::hash());
     browser::on_window("hashchange", move |_| hash.set(browser::hash()));
     let shown = Memo::new(move |_| hash.with(|hash| part(hash).is_some()));

@@ -1,4 +1,4 @@
-//! What the command answers of a member: plain data, with units in the names.
+//! What the command answers of a quick check: plain data, with units in the names.
 
 use measure::{FlexuralRigidity, Length};
 use members::beam::Section;
@@ -212,9 +212,9 @@ pub struct DrawnCut {
     pub allowed: (Length, Length),
 }
 
-/// The answer of a member.
+/// The answer of a quick check.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
-pub struct MemberReply {
+pub struct QuickReply {
     /// Verdict, in the trade's words.
     pub verdict: String,
     /// The size that it is about.
@@ -258,7 +258,7 @@ pub struct MemberReply {
     pub forbidden: bool,
 }
 
-impl MemberReply {
+impl QuickReply {
     /// A fact by its name.
     #[must_use]
     pub fn fact(&self, name: &str) -> Option<f64> {

@@ -1,7 +1,7 @@
 //! The answer of a member, and its bars.
 
-use framing::member::NOT_ALLOWED;
-use framing::member::reply::{MemberReply, TriedReply};
+use framing::quick::NOT_ALLOWED;
+use framing::quick::reply::{QuickReply, TriedReply};
 use framing::words::{figure, percent};
 use members::check::Verdict;
 
@@ -24,7 +24,7 @@ pub(super) fn state_of(verdict: &str) -> State {
     }
 }
 
-pub(super) fn answer(reply: &MemberReply) -> Answer {
+pub(super) fn answer(reply: &QuickReply) -> Answer {
     let share_text = match (reply.ratio, &reply.governs) {
         (Some(ratio), Some(governs)) => format!("{}, {governs}", percent(ratio)),
         _ => first_fact(reply),
@@ -39,7 +39,7 @@ pub(super) fn answer(reply: &MemberReply) -> Answer {
     }
 }
 
-fn first_fact(reply: &MemberReply) -> String {
+fn first_fact(reply: &QuickReply) -> String {
     reply.facts.first().map_or_else(String::new, |fact| format!("{}: {}", fact.what, fact.written))
 }
 
@@ -54,7 +54,7 @@ pub(super) fn state_of_share(share: f64) -> State {
 }
 
 /// The checks of the judged size, governing first.
-pub(super) fn bars(reply: &MemberReply) -> Vec<Bar> {
+pub(super) fn bars(reply: &QuickReply) -> Vec<Bar> {
     let mut bars: Vec<Bar> = reply
         .checks
         .iter()

@@ -1,12 +1,12 @@
 //! What the code's own rules say, what was drawn where it was found otherwise, and the sizes that were tried.
 
-use framing::member::reply::{AsFoundReply, MemberReply, RuleReply};
+use framing::quick::reply::{AsFoundReply, QuickReply, RuleReply};
 use framing::words::percent;
 
 use super::answer::{note, state_of};
 use crate::model::{Candidate, Family, Panel, State};
 
-pub(super) fn panels(reply: &MemberReply) -> Vec<Panel> {
+pub(super) fn panels(reply: &QuickReply) -> Vec<Panel> {
     let needs = reply.needs.iter().map(|needed| told(needed, needed.heading.clone()));
     reply.as_found.iter().map(as_found).chain(needs).chain(reply.by_code.iter().map(rule)).collect()
 }
@@ -45,7 +45,7 @@ fn as_found(found: &AsFoundReply) -> Panel {
 }
 
 /// The sizes that were tried, by family, in the order in which they were tried.
-pub(super) fn families(reply: &MemberReply) -> Vec<Family> {
+pub(super) fn families(reply: &QuickReply) -> Vec<Family> {
     let mut families: Vec<Family> = Vec::new();
     for tried in &reply.sizes {
         let candidate = Candidate {

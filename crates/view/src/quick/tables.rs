@@ -1,14 +1,14 @@
 //! The numbers of a member, and what its supports give.
 
-use framing::member::reply::{MemberReply, SupportReply};
+use framing::quick::reply::{QuickReply, SupportReply};
 use framing::words::figure;
 
 use crate::model::{Table, TableRow};
 
-pub(super) fn tables(reply: &MemberReply) -> Vec<Table> {
+pub(super) fn tables(reply: &QuickReply) -> Vec<Table> {
     let mut tables: Vec<Table> = reply.tables.iter().map(own).collect();
     if !reply.facts.is_empty() {
-        let row = |fact: &framing::member::reply::FactReply| TableRow {
+        let row = |fact: &framing::quick::reply::FactReply| TableRow {
             what: super::answer::capital(&fact.what),
             values: vec![fact.written.clone()],
             strong: false,
@@ -27,7 +27,7 @@ pub(super) fn tables(reply: &MemberReply) -> Vec<Table> {
     tables
 }
 
-fn own(table: &framing::member::reply::TableReply) -> Table {
+fn own(table: &framing::quick::reply::TableReply) -> Table {
     let row = |row: &Vec<String>| {
         let (what, values) =
             row.split_first().map_or_else(Default::default, |(first, rest)| (first.clone(), rest.to_vec()));
