@@ -109,7 +109,7 @@ fn every_input_is_described_once_and_belongs_to_a_kind() {
         assert!(MemberKind::ALL.iter().any(|kind| kind.fields().contains(&spec.id)), "{} is of no kind", spec.id);
         assert!(MemberKind::is_own(spec.id));
     }
-    for kind in MemberKind::ALL {
+    for kind in MemberKind::ALL.iter().copied() {
         for (index, id) in kind.fields().iter().enumerate() {
             assert!(MemberKind::field(id).is_some(), "{} has no {id}", kind.id());
             assert!(!kind.fields()[index + 1..].contains(id), "{} has {id} twice", kind.id());
@@ -121,7 +121,7 @@ fn every_input_is_described_once_and_belongs_to_a_kind() {
 /// Nothing typed, and every kind answers, says what it assumed, and cautions.
 #[test]
 fn the_shortest_path_answers() {
-    for kind in MemberKind::ALL {
+    for kind in MemberKind::ALL.iter().copied() {
         let outcome = derive(kind, &Nothing, &Nothing);
         assert_eq!(outcome.refusals(), [], "{}", kind.id());
         let reply = outcome.answered.unwrap();
@@ -133,7 +133,7 @@ fn the_shortest_path_answers() {
 /// Every assumed value is one that would be taken if it were typed, and changes nothing.
 #[test]
 fn what_is_assumed_may_be_typed() {
-    for kind in MemberKind::ALL {
+    for kind in MemberKind::ALL.iter().copied() {
         let before = derive(kind, &Nothing, &Nothing).answered.unwrap();
         for spec in kind.fields().iter().filter_map(|id| MemberKind::field(id)) {
             if let Unsaid::Assumed(text, why) = spec.unsaid {
@@ -164,7 +164,7 @@ fn nonsense(kind: Kind) -> &'static [&'static str] {
 
 #[test]
 fn nonsense_is_refused_where_it_was_typed() {
-    for kind in MemberKind::ALL {
+    for kind in MemberKind::ALL.iter().copied() {
         for spec in kind.fields().iter().filter_map(|id| MemberKind::field(id)) {
             for text in nonsense(spec.kind) {
                 let outcome = derive(kind, &case(&[(spec.id, text)]), &Nothing);
