@@ -4,13 +4,15 @@
 //! `view::header::screen`, a pure function of what was typed; what was typed is the only thing that is kept.
 //!
 //! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `header`,
-//! `member` and `site` are places; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
+//! `member`, `bracing` and `site` are places, the first two
+//! made of [`quick`]; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
 //! rather than filled in.
 
 mod answer_strip;
 mod app;
 mod bars;
 mod block;
+mod bracing;
 mod broken;
 mod browser;
 mod desk;
@@ -33,6 +35,7 @@ mod values;
 mod viewport;
 mod worker;
 
+use framing::bracing::BracingKind;
 use framing::member::MemberKind;
 use leptos::prelude::*;
 
@@ -76,6 +79,11 @@ pub fn start_site() {
 /// Opens what was kept, then shows the page of the members beside the header.
 pub fn start_member() {
     start_quick::<MemberKind>();
+}
+
+/// Opens what was kept, then shows the page of Bracing.
+pub fn start_bracing() {
+    start_quick::<BracingKind>();
 }
 
 fn start_quick<K: quick::Chapter>() {

@@ -51,8 +51,9 @@ impl Place {
     pub const fn page(self) -> &'static str {
         match self {
             Self::Site => "site/",
+            Self::Bracing => "bracing/",
             Self::Inspection => "inspection/",
-            Self::Members | Self::Bracing | Self::Layout | Self::Takeoff => "./",
+            Self::Members | Self::Layout | Self::Takeoff => "./",
         }
     }
 

@@ -20,11 +20,10 @@ const PANELS: [(f64, ShearFastener); 3] =
 
 const EDGES: [f64; 4] = [6.0, 4.0, 3.0, 2.0];
 
-/// The first that carries, of one face before two, the wider spacing before the closer, the lighter panel before the
-/// heavier; none where no nailing of sheathing-grade panels carries so much.
-#[must_use]
-pub fn lightest_that_carries(needed: LineLoad, frame: &Framing) -> Option<Chosen> {
-    let all = [false, true].into_iter().flat_map(|both_faces| {
+/// Every nailing that is offered, in the order in which it is chosen: one face before two, the wider spacing before the
+/// closer, the lighter panel before the heavier.
+pub fn nailings() -> impl Iterator<Item = Nailing> {
+    [false, true].into_iter().flat_map(|both_faces| {
         EDGES.into_iter().flat_map(move |edge| {
             PANELS.into_iter().map(move |(thickness, fastener)| Nailing {
                 sheathing: Sheathing::Sheathing,
@@ -35,7 +34,12 @@ pub fn lightest_that_carries(needed: LineLoad, frame: &Framing) -> Option<Chosen
                 both_faces,
             })
         })
-    });
-    let tried = all.filter_map(|nailing| Some(Chosen { nailing, strength: strength(&nailing, frame).ok()? }));
+    })
+}
+
+/// The first that carries; none where no nailing of sheathing-grade panels carries so much.
+#[must_use]
+pub fn lightest_that_carries(needed: LineLoad, frame: &Framing) -> Option<Chosen> {
+    let tried = nailings().filter_map(|nailing| Some(Chosen { nailing, strength: strength(&nailing, frame).ok()? }));
     tried.into_iter().find(|chosen| chosen.strength.allowable.line_load() >= needed)
 }

@@ -12,14 +12,16 @@
 //! diaphragms, collectors, anchor bolts, and the path of uplift.
 
 mod choose;
+mod nailing_text;
 mod overturning;
 mod perforated;
 mod segmented;
 mod strength;
 
-pub use choose::{Chosen, lightest_that_carries};
+pub use choose::{Chosen, lightest_that_carries, nailings};
+pub use nailing_text::{NailingTextError, nail_length, nail_words, read_nailing};
 pub use overturning::{Storey, overturning};
 pub use perforated::{Opening, PerforatedAnswer, PerforatedWall, check_perforated};
-pub use segmented::{Ends, Segment, SegmentedAnswer, SegmentedWall, check_segmented};
+pub use segmented::{Ends, OF_DEAD, Segment, SegmentedAnswer, SegmentedWall, check_segmented};
 pub use standards::sdpws_2015::table_4_3::{ShearFastener, Sheathing};
 pub use strength::{Edition, Factor, Framing, Nailing, Strength, strength};

@@ -7,7 +7,7 @@ use standards::sdpws_2015::aspect;
 use crate::strength::Strength;
 
 /// Share of the dead load that counts against uplift: combination 0.6D + 0.6W of ASCE 7-16 2.4.1.
-pub(crate) const OF_DEAD: Ratio = 0.6;
+pub const OF_DEAD: Ratio = 0.6;
 
 /// What the ends of a piece of wall are.
 #[derive(Clone, Copy, Debug, PartialEq)]

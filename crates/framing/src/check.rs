@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::HeaderCase;
 use crate::answering::reply;
+use crate::bracing;
 use crate::header::derive_header;
 use crate::member;
 use crate::quick::reply::QuickReply;
@@ -62,6 +63,12 @@ pub enum CheckRequest {
     Notch(Box<QuickCase<member::Notch>>),
     /// The code's span tables.
     SpanTable(Box<QuickCase<member::SpanTable>>),
+    /// Full-height pieces of wall, each held down at its own ends.
+    ShearWall(Box<QuickCase<bracing::ShearWall>>),
+    /// A wall with openings that is held down at its two ends.
+    PerforatedWall(Box<QuickCase<bracing::PerforatedWall>>),
+    /// What holds the ends of stacked walls down.
+    HoldDown(Box<QuickCase<bracing::HoldDown>>),
 }
 
 /// What one line answers.
@@ -106,6 +113,12 @@ pub enum CheckResponse {
     Notch(Box<QuickReply>),
     /// The code's span tables.
     SpanTable(Box<QuickReply>),
+    /// Full-height pieces of wall, each held down at its own ends.
+    ShearWall(Box<QuickReply>),
+    /// A wall with openings that is held down at its two ends.
+    PerforatedWall(Box<QuickReply>),
+    /// What holds the ends of stacked walls down.
+    HoldDown(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -155,6 +168,9 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Post(case) => of_quick(case, CheckResponse::Post),
         CheckRequest::Notch(case) => of_quick(case, CheckResponse::Notch),
         CheckRequest::SpanTable(case) => of_quick(case, CheckResponse::SpanTable),
+        CheckRequest::ShearWall(case) => of_quick(case, CheckResponse::ShearWall),
+        CheckRequest::PerforatedWall(case) => of_quick(case, CheckResponse::PerforatedWall),
+        CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -215,6 +231,9 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<member::Post>(),
         Kind::of_quick::<member::Notch>(),
         Kind::of_quick::<member::SpanTable>(),
+        Kind::of_quick::<bracing::ShearWall>(),
+        Kind::of_quick::<bracing::PerforatedWall>(),
+        Kind::of_quick::<bracing::HoldDown>(),
     ]
 }
 

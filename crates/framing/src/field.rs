@@ -3,10 +3,12 @@
 
 use measure::LengthUnit;
 
+mod bracing;
 mod header;
 mod member;
 mod site;
 
+pub use bracing::BRACING_FIELDS;
 pub use header::HEADER_FIELDS;
 pub use member::MEMBER_FIELDS;
 pub use site::{SITE_FIELDS, site_fields};

@@ -1,6 +1,6 @@
 //! Species groups, as the grade stamp names them.
 
-use standards::nds_2018::supplement::SpeciesGroup;
+use standards::nds_2018::{Cited, chapter_12::assigned_specific_gravity, supplement::SpeciesGroup};
 
 use crate::{LumberError, names};
 
@@ -63,6 +63,12 @@ impl Species {
     pub fn from_text(text: &str) -> Result<Self, LumberError> {
         let unknown = || LumberError::UnknownSpecies { given: names::repeated(text), accepted: ACCEPTED };
         names::find(&NAMES, text).ok_or_else(unknown)
+    }
+
+    /// Assigned specific gravity, by which nails and shear walls are told: NDS 2018 Table 12.3.3A.
+    #[must_use]
+    pub const fn specific_gravity(self) -> Cited<f64> {
+        assigned_specific_gravity(self.group())
     }
 
     pub(crate) const fn group(self) -> SpeciesGroup {

@@ -22,7 +22,8 @@ pub struct Page {
 }
 
 /// Every page but the first.
-pub const PAGES: [Page; 3] = [
+pub const PAGES: [Page; 4] = [
+    Page { name: "bracing", budget: 500_000 },
     Page { name: "inspection", budget: 500_000 },
     Page { name: "member", budget: 500_000 },
     Page { name: "site", budget: 400_000 },

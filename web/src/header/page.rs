@@ -37,7 +37,7 @@ fn family<const PLACE: usize>(screen: &HeaderScreen) -> String {
 const BELOW: [fn(&HeaderScreen) -> String; 12] = [
     |screen| markup::bars(&screen.bars).into_string(),
     |screen| markup::panels(&screen.panels).into_string(),
-    |screen| markup::other_sizes(&screen.families, screen.asked).into_string(),
+    |screen| markup::other_sizes(&screen.families, screen.asked, markup::OTHER_SIZES).into_string(),
     family::<0>,
     family::<1>,
     family::<2>,

@@ -54,7 +54,7 @@ fn below<K: Chapter>() -> [Write<K>; 8] {
 }
 
 fn sizes<K: Chapter>(screen: &QuickScreen<K>) -> String {
-    let mut sizes = markup::other_sizes(&screen.families, screen.asked).into_string();
+    let mut sizes = markup::other_sizes(&screen.families, screen.asked, K::OTHERS).into_string();
     screen.families.iter().for_each(|family| sizes.push_str(&markup::family(family).into_string()));
     sizes
 }

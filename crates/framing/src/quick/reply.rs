@@ -109,6 +109,51 @@ pub enum Drawn {
     Upright(DrawnUpright),
     /// A cut member.
     Cut(DrawnCut),
+    /// A braced wall.
+    Wall(DrawnWall),
+}
+
+/// A piece of a braced wall that reaches from plate to plate.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnPiece {
+    /// Its length.
+    pub length: Length,
+    /// Whether it counts.
+    pub counts: bool,
+    /// What holds its left end down, in words; empty where nothing need.
+    pub left: String,
+    /// What holds its right end down.
+    pub right: String,
+}
+
+/// An opening in a braced wall.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnOpening {
+    /// Its width.
+    pub width: Length,
+    /// Its height.
+    pub height: Length,
+    /// Whether panels close the wall above and below it.
+    pub sheathed: bool,
+}
+
+/// A braced wall seen from the front, one storey or several of the same length.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnWall {
+    /// Height of each storey with its push in words, from the top down.
+    pub storeys: Vec<(Length, String)>,
+    /// Its pieces from the left.
+    pub pieces: Vec<DrawnPiece>,
+    /// What is between each two of them; none where that is not said.
+    pub openings: Vec<DrawnOpening>,
+    /// Stud spacing.
+    pub studs: Length,
+    /// Spacing of the nails along the edges, and in the field; none where no panels are asked about.
+    pub nails: Option<(Length, Length)>,
+    /// Breadth of the post at each end.
+    pub post: Length,
+    /// What holds each storey's ends down, in words, from the top down.
+    pub holds: Vec<String>,
 }
 
 /// A member on supports.

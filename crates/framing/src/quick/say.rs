@@ -68,3 +68,12 @@ pub(crate) fn unworked(about: About<'_>, sentence: String) -> QuickReply {
         ..QuickReply::default()
     }
 }
+
+/// The same with a capital letter.
+pub(crate) fn capital(text: &str) -> String {
+    let mut text = text.to_owned();
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    text
+}

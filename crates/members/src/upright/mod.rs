@@ -1,9 +1,10 @@
 //! What stands: studs that lean against the wind while they carry, and posts, solid or built up of plies.
 //!
-//! Where to look: [`column`] has what both have in common, the column of NDS 2018 3.7 with its plies; [`stud`] and [`post`]
-//! say what each is asked.
+//! Where to look: [`column`] has what all have in common, the column of NDS 2018 3.7 with its plies; [`stud`], [`post`] and
+//! [`end_post`] say what each is asked.
 
 mod column;
+pub mod end_post;
 pub mod post;
 pub mod stud;
 

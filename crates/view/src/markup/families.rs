@@ -5,16 +5,20 @@ use maud::{Markup, html};
 use super::{Act, beam, figure, state_class};
 use crate::model::{Candidate, Family};
 
-/// What stands over the families of sizes that were tried; `asked` when one of them was asked for.
+/// What stands over the other sizes of a header, and on the key that finds the least.
+pub const OTHER_SIZES: (&str, &str) = ("Other sizes", "Find the smallest instead");
+
+/// What stands over the families of sizes that were tried, with the word of the key that finds the least; `asked` when one
+/// of them was asked for.
 #[must_use]
-pub fn other_sizes(families: &[Family], asked: bool) -> Markup {
+pub fn other_sizes(families: &[Family], asked: bool, (heading, instead): (&str, &str)) -> Markup {
     html! {
         @if !families.is_empty() {
             section.other-sizes #sizes {
-                h2 { "Other sizes" }
+                h2 { (heading) }
                 p.note { "Tap one to judge it." }
                 @if asked {
-                    button.plain type="button" data-act=(Act::FindSmallest) { "Find the smallest instead" }
+                    button.plain type="button" data-act=(Act::FindSmallest) { (instead) }
                 }
             }
         }

@@ -32,7 +32,7 @@ pub use cautions::cautions;
 pub use chips::chips;
 pub use cuts::cuts;
 pub use echo::echo;
-pub use families::{family, other_sizes};
+pub use families::{OTHER_SIZES, family, other_sizes};
 pub use figure::{figure, figure_said};
 pub use given::{given, layer_keys, value_keys};
 pub use panels::panels;

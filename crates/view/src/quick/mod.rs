@@ -17,6 +17,7 @@ use framing::reading::Reading;
 pub use own::{kind, kind_key, own_key, write};
 
 use crate::inputs;
+use crate::markup::OTHER_SIZES;
 use crate::model::{Answer, Bar, Family, Field, FieldId, Panel, State, Table, WorkingPart};
 use crate::replied::working;
 use crate::scene::Scene;
@@ -25,6 +26,9 @@ use crate::scene::Scene;
 pub trait Shown: QuickKind {
     /// Its name in addresses and in what is stored: `member`.
     const CHAPTER: &'static str;
+
+    /// What stands over the sizes that were tried, and on the key that finds the least of them again.
+    const OTHERS: (&'static str, &'static str) = OTHER_SIZES;
 
     /// Whether an input has something to say here.
     fn speaks(self, _id: &str, _reading: &Reading) -> bool {

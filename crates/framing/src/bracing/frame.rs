@@ -1,0 +1,63 @@
+//! From inputs to what walls are made of: panels, nails, studs and the posts at the ends.
+
+use bracing::{Edition, Ends, Framing, Nailing, read_nailing};
+use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
+use measure::Stress;
+
+use crate::reading::Reading;
+
+/// What the panels are nailed to.
+pub(super) fn framing(reading: &Reading) -> Option<Framing> {
+    Some(Framing {
+        specific_gravity: species(reading)?.specific_gravity().value,
+        studs: reading.length("brace_spacing")?,
+        wet: reading.word("nailed_wet")? == "yes",
+        hold_downs_inside: reading.word("held_on").is_none_or(|on| on == "inside"),
+        edition: if reading.word("provisions")? == "2015" { Edition::Of2015 } else { Edition::Of2021 },
+    })
+}
+
+fn species(reading: &Reading) -> Option<Species> {
+    Species::from_text(reading.word("species")?).ok()
+}
+
+/// Species, grade and conditions of the studs: dry, as within a closed wall.
+pub(super) fn wood(reading: &Reading) -> Option<(Species, Grade, Conditions)> {
+    Some((species(reading)?, Grade::from_text(reading.word("grade")?).ok()?, Conditions::default()))
+}
+
+/// Panels and nails as drawn, where they were said; what is wrong with them is said.
+pub(super) fn drawn(reading: &mut Reading) -> Option<Nailing> {
+    let text = reading.word("drawn_size")?.to_owned();
+    match read_nailing(&text) {
+        Ok(nailing) => Some(lying(nailing, reading)),
+        Err(problem) => {
+            reading.refuse("drawn_size", problem.to_string());
+            None
+        }
+    }
+}
+
+/// The same panels, laid as was said.
+pub(super) fn lying(nailing: Nailing, reading: &Reading) -> Nailing {
+    Nailing { across_studs: reading.word("panels_lie") == Some("across"), ..nailing }
+}
+
+/// The post at each end, and where its hold-down stands.
+pub(super) fn ends(reading: &Reading) -> Option<(Member, Ends)> {
+    let plies: u8 = reading.word("end_post")?.parse().ok()?;
+    let (species, grade, _) = wood(reading)?;
+    let size = SawnSize::from_text(reading.word("brace_studs")?).ok()?;
+    let member = Member::new(Product::Sawn(Sawn { species, grade, size }), plies).ok()?;
+    let post = member.section().breadth;
+    Some((member, Ends { post, hold_down: reading.length("rod_in")? }))
+}
+
+/// Strength across the grain of the bottom plate under a post, of the studs' own wood; none where no table has it. At the
+/// end of a wall no length of plate goes on past the post, so nothing is added.
+pub(super) fn plate(reading: &Reading) -> Option<Stress> {
+    let (species, grade, conditions) = wood(reading)?;
+    let size = SawnSize::from_text(reading.word("brace_studs")?).ok()?;
+    let member = Member::single(Product::Sawn(Sawn { species, grade, size }));
+    Some(member.adjusted_stresses(&conditions, LoadDuration::TenYears).ok()?.fc_perp)
+}

@@ -1,0 +1,70 @@
+//! Bracing: from what was typed to what is answered, one file a kind.
+//!
+//! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of, `lists`
+//! reads several values out of one input, and `ends` has what all walls say of their ends.
+
+mod ends;
+mod frame;
+mod hold_down;
+mod lists;
+mod perforated_wall;
+mod shear_wall;
+
+use crate::field::{BRACING_FIELDS, FieldSpec};
+use crate::quick::reply::QuickReply;
+use crate::quick::{QuickKind, kinds};
+use crate::reading::Reading;
+
+/// A kind of check of Bracing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum BracingKind {
+    /// Full-height pieces of wall, each held down at its own ends.
+    ShearWall,
+    /// A wall with openings that is held down at its two ends.
+    PerforatedWall,
+    /// What holds the ends of stacked walls down.
+    HoldDown,
+}
+
+/// The verdict where there is not enough of a wall.
+pub const NOT_ENOUGH: &str = "not enough";
+
+impl QuickKind for BracingKind {
+    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown];
+
+    const OWN: &'static [FieldSpec] = BRACING_FIELDS;
+
+    fn id(self) -> &'static str {
+        match self {
+            Self::ShearWall => "shear_wall",
+            Self::PerforatedWall => "perforated_wall",
+            Self::HoldDown => "hold_down",
+        }
+    }
+
+    fn word(self) -> &'static str {
+        match self {
+            Self::ShearWall => "Shear wall",
+            Self::PerforatedWall => "Wall with openings",
+            Self::HoldDown => "Hold-downs",
+        }
+    }
+
+    fn fields(self) -> &'static [&'static str] {
+        match self {
+            Self::ShearWall => shear_wall::FIELDS,
+            Self::PerforatedWall => perforated_wall::FIELDS,
+            Self::HoldDown => hold_down::FIELDS,
+        }
+    }
+
+    fn answer(self, reading: &mut Reading) -> Option<QuickReply> {
+        match self {
+            Self::ShearWall => shear_wall::answer(reading),
+            Self::PerforatedWall => perforated_wall::answer(reading),
+            Self::HoldDown => hold_down::answer(reading),
+        }
+    }
+}
+
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown);

@@ -1,0 +1,166 @@
+//! The inputs of Bracing: braced walls, what holds their ends down, bolts, floors and roofs as diaphragms, the path of
+//! uplift, and nails.
+
+use measure::LengthUnit::{Feet, Inches};
+
+use super::Group::{Bears, Carries, Limits, Shape, Wood};
+use super::Unsaid::{Assumed, Nothing};
+use super::{FieldSpec, Kind, YES_NO, feet, field, number};
+
+const SPACING: Kind = Kind::Length { bare: Inches, least: 8.0, most: 24.0 };
+const SMALL: Kind = Kind::Length { bare: Inches, least: 0.0, most: 24.0 };
+const POUNDS: Kind = number("lb", 0.0, 200_000.0);
+const PLF: Kind = number("plf", 0.0, 20_000.0);
+
+/// Every input that Bracing has beside those of the header and of Site.
+pub const BRACING_FIELDS: &[FieldSpec] = &[
+    field(
+        "wall_pieces",
+        "Full-height pieces",
+        "From the left, commas between. Only wall that is sheathed from plate to plate.",
+        Kind::Name,
+        Shape,
+        Assumed("4', 6'", "to have something to look at"),
+    ),
+    field(
+        "wall_openings",
+        "Openings between them",
+        "Width x height, commas between. Write open after one that has no panel above and below it.",
+        Kind::Name,
+        Shape,
+        Assumed("6' x 4'", "to have something to look at"),
+    ),
+    field(
+        "wall_high",
+        "Wall height",
+        "Under the bottom plate to the top of the top plates.",
+        feet(Feet, 4.0, 24.0),
+        Shape,
+        Assumed("8' 1-1/8\"", "the common wall"),
+    ),
+    field(
+        "wall_push",
+        "Push along it",
+        "At its top, for allowable stress design: 0.6 of the wind. The drawing gives it.",
+        POUNDS,
+        Carries,
+        Assumed("2,400 lb", "to have something to look at"),
+    ),
+    field(
+        "wall_dead",
+        "Dead load on it",
+        "What surely stands on it, and no live load. It helps to hold the ends down.",
+        PLF,
+        Carries,
+        Assumed("0 plf", "nothing helps: the careful side"),
+    ),
+    field(
+        "storey_pushes",
+        "Push at each storey",
+        "From the top storey down, commas between; for allowable stress design.",
+        Kind::Name,
+        Carries,
+        Assumed("1,500, 1,800", "to have something to look at"),
+    ),
+    field(
+        "storey_heights",
+        "Storey heights",
+        "From the top storey down, floor to floor, commas between. One number for all.",
+        Kind::Name,
+        Shape,
+        Assumed("9' 2\"", "the common storey with its floor"),
+    ),
+    field(
+        "storey_deads",
+        "Dead load at each storey",
+        "From the top storey down, plf, commas between. One number for all.",
+        Kind::Name,
+        Carries,
+        Assumed("0", "nothing helps: the careful side"),
+    ),
+    field(
+        "wall_long",
+        "Length of the wall",
+        "The piece that is held down at both its ends, the same in every storey.",
+        feet(Feet, 1.0, 100.0),
+        Shape,
+        Assumed("6'", "to have something to look at"),
+    ),
+    field(
+        "drawn_size",
+        "Panels and nails as drawn",
+        "Such as 7/16 8d 4. Write both faces, or Structural I, where it is so.",
+        Kind::Size,
+        Shape,
+        Nothing,
+    ),
+    field(
+        "brace_studs",
+        "Studs",
+        "",
+        Kind::Choice(&[("2x4", "2x4"), ("2x6", "2x6"), ("2x8", "2x8")]),
+        Wood,
+        Assumed("2x6", "the common outer wall"),
+    ),
+    field("brace_spacing", "Stud spacing", "Centre to centre.", SPACING, Wood, Assumed("16\"", "the common spacing")),
+    field(
+        "panels_lie",
+        "Panels lie",
+        "Which way their long side runs.",
+        Kind::Choice(&[("along", "along the studs"), ("across", "across the studs")]),
+        Wood,
+        Assumed("along", "the careful side"),
+    ),
+    field("nailed_wet", "Wet when nailed", "Over 19 % moisture on the day.", YES_NO, Wood, Assumed("no", "dry lumber")),
+    field(
+        "end_post",
+        "Post at each end",
+        "How many studs are nailed together there.",
+        Kind::Choice(&[("2", "2 studs"), ("3", "3 studs"), ("4", "4 studs")]),
+        Bears,
+        Assumed("2", "the common post"),
+    ),
+    field(
+        "rod_in",
+        "Rod from the end",
+        "From the wall's end to the middle of the hold-down's rod or strap.",
+        SMALL,
+        Bears,
+        Assumed("4-1/2\"", "beside a post of two studs"),
+    ),
+    field(
+        "held_on",
+        "Hold-down stands",
+        "",
+        Kind::Choice(&[
+            ("inside", "on the inner face of the post"),
+            ("strap", "as a strap or rods with the post in their middle"),
+        ]),
+        Bears,
+        Assumed("inside", "the common hold-down"),
+    ),
+    field(
+        "hold_down_label",
+        "Hold-down carries",
+        "Its allowable load for wind, from its label or the drawing.",
+        POUNDS,
+        Bears,
+        Nothing,
+    ),
+    field(
+        "hold_down_gives",
+        "Hold-down gives",
+        "How far it gives at that load, from its label.",
+        Kind::Length { bare: Inches, least: 0.0, most: 1.0 },
+        Bears,
+        Assumed("1/8\"", "between what labels print"),
+    ),
+    field(
+        "provisions",
+        "Shear wall provisions",
+        "",
+        Kind::Choice(&[("2021", "SDPWS 2021"), ("2015", "SDPWS 2015")]),
+        Limits,
+        Assumed("2021", "the newer edition"),
+    ),
+];

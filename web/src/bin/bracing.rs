@@ -1,0 +1,5 @@
+//! Entry point of the page of Bracing.
+
+fn main() {
+    web::start_bracing();
+}
