@@ -66,6 +66,15 @@ impl NominalUplift {
     }
 }
 
+/// What a foot of panels holds, and where it stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PanelUplift {
+    /// Nominal.
+    pub nominal: NominalUplift,
+    /// Its table, or the cap of the panel.
+    pub source: Source,
+}
+
 struct Row {
     fastener: ShearFastener,
     /// Edge spacing of the shear nailing, in; none in the table of uplift alone.
@@ -116,7 +125,7 @@ const CAP_OF_THREE_EIGHTHS: NominalUplift = NominalUplift(LineLoad::from_plf(100
 ///
 /// # Errors
 /// A panel that is too thin, framing that is too light, or a nailing that the tables do not have.
-pub fn panel_uplift(nailing: &UpliftNailing) -> Result<NominalUplift, OutsideTable> {
+pub fn panel_uplift(nailing: &UpliftNailing) -> Result<PanelUplift, OutsideTable> {
     let (source, least) = match nailing.shear_edge {
         Some(_) => (SHEAR_AND_UPLIFT, SEVEN_SIXTEENTHS),
         None => (UPLIFT_ALONE, THREE_EIGHTHS),
@@ -141,7 +150,11 @@ pub fn panel_uplift(nailing: &UpliftNailing) -> Result<NominalUplift, OutsideTab
         );
     };
     let cap = if nailing.thickness < SEVEN_SIXTEENTHS { CAP_OF_THREE_EIGHTHS } else { CAP };
-    Ok(NominalUplift(LineLoad::from_plf(plf).min(cap.0)))
+    let printed = NominalUplift(LineLoad::from_plf(plf));
+    if printed > cap {
+        return Ok(PanelUplift { nominal: cap, source: PANEL_CAP });
+    }
+    Ok(PanelUplift { nominal: printed, source })
 }
 
 fn printed(nailing: &UpliftNailing) -> Option<f64> {
@@ -188,8 +201,9 @@ mod tests {
             for ((rows, count), spacing) in ROW_COUNTS.into_iter().flat_map(|rows| SPACINGS.map(|at| (rows, at))) {
                 let beyond = count * 12.0 / spacing - edge.map_or(0.0, |edge| 12.0 / edge);
                 match panel_uplift(&nailing(fastener, edge, rows, spacing)) {
-                    Ok(uplift) => {
+                    Ok(PanelUplift { nominal: uplift, source }) => {
                         found += 1;
+                        assert_eq!(source == PANEL_CAP, uplift == CAP);
                         let by_nails = (beyond * 3.2 * nail).min(1500.0);
                         assert!((uplift.plf() - by_nails).abs() < 1.0, "{fastener:?} {edge:?} {rows:?} {spacing}");
                         assert_eq!(uplift.allowable_for_wind().plf(), uplift.plf() / 2.0);
@@ -206,9 +220,9 @@ mod tests {
     fn thin_panels_light_framing_and_other_nailings() {
         let thin =
             UpliftNailing { thickness: THREE_EIGHTHS, ..nailing(ShearFastener::Common8d, None, NailRows::Double, 3.0) };
-        assert_eq!(panel_uplift(&thin).unwrap().plf(), 1000.0);
+        assert_eq!(panel_uplift(&thin).unwrap().nominal.plf(), 1000.0);
         let good = nailing(ShearFastener::Common8d, Some(6.0), NailRows::Double, 4.0);
-        assert_eq!(panel_uplift(&good).unwrap().plf(), 864.0);
+        assert_eq!(panel_uplift(&good).unwrap().nominal.plf(), 864.0);
         for refused in [
             UpliftNailing { thickness: THREE_EIGHTHS, ..good },
             UpliftNailing { specific_gravity: 0.41, ..good },

@@ -122,6 +122,26 @@ pub fn tie_uplift(roof: &TiedRoof, spacing: Length) -> Result<TieUplift, Outside
 ///
 /// # Errors
 /// As [`tie_uplift`].
+///
+/// ```
+/// use measure::{AreaLoad, Length, Slope, Speed};
+/// use standards::irc_2021::r301::ExposureCategory;
+/// use standards::irc_2021::r802_11::{RoofShape, TiedRoof, wall_uplift};
+/// let roof = TiedRoof {
+///     exposure: ExposureCategory::C,
+///     wind_speed: Speed::from_mph(120.0),
+///     span: Length::from_feet(32.0),
+///     pitch: Slope::from_rise_in_twelve(4.0),
+///     shape: RoofShape::Gable,
+///     overhang: Length::from_inches(18.0),
+///     mean_roof_height: Length::from_feet(22.0),
+///     dead: AreaLoad::from_psf(15.0),
+///     from_corner: Length::ZERO,
+/// };
+/// let found = wall_uplift(&roof)?;
+/// assert_eq!((found.uplift.plf(), found.below(1).plf()), (249.0, 189.0));
+/// # Ok::<(), standards::OutsideTable>(())
+/// ```
 pub fn wall_uplift(roof: &TiedRoof) -> Result<WallUplift, OutsideTable> {
     let tie = tie_uplift(roof, A_FOOT)?;
     Ok(WallUplift {
