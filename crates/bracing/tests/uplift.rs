@@ -228,6 +228,12 @@ fn the_schedule_is_path_enough_to_100_plf() {
     let over = with(101.0);
     assert!(link(&over, Link::StudToSill).along < plf(100.0));
     assert_eq!(over.bare().count(), 2);
+    // Each storey has a top of its own: 130 plf at the roof, 70 plf below a strapped storey of 100 plf.
+    let mut two = strapped(130.0);
+    two.storeys =
+        vec![storey(strap(500.0), HeldDown::Dead(plf(100.0))), storey(Tie::ScheduleNailing, HeldDown::Nothing)];
+    two.stud_to_sill = at(16.0, Tie::ScheduleNailing);
+    assert!(work(&two).holds());
 }
 
 #[test]
