@@ -2,14 +2,15 @@
 //!
 //! A [`Nailing`] on [`Framing`] has a [`Strength`]; a [`SegmentedWall`] holds each full-height piece down at its own ends, a
 //! [`PerforatedWall`] the whole of it at two; [`overturning`] carries what holds the ends down through the storeys.
-//! [`lightest_that_carries`] finds the nailing that a unit shear needs.
+//! [`lightest_that_carries`] finds the nailing that a unit shear needs. [`uplift`] follows what lifts the roof down to the
+//! footing.
 //!
 //! *Invariant*: loads and strengths meet at allowable stress design and nowhere else. A piece of wall that is narrower than
 //! the limit counts for nothing, and no number is given for sheathing that no table has. What an engineer drew is never
 //! changed.
 //!
 //! *Absent on purpose*: earthquakes, portal frames, straps around openings, more than three storeys. Not here yet:
-//! diaphragms, collectors, anchor bolts, and the path of uplift.
+//! diaphragms, collectors, and the shear of anchor bolts.
 
 mod choose;
 mod nailing_text;
@@ -17,6 +18,7 @@ mod overturning;
 mod perforated;
 mod segmented;
 mod strength;
+pub mod uplift;
 
 pub use choose::{Chosen, lightest_that_carries, nailings};
 pub use nailing_text::{NailingTextError, nail_length, nail_words, read_nailing};

@@ -1,4 +1,4 @@
-//! The tables of nails and nailing, and of studs, from the printed text to Rust.
+//! The tables of nails and nailing, of studs and of roof ties, from the printed text to Rust.
 
 use std::{fmt::Write as _, path::Path};
 
@@ -11,12 +11,18 @@ const GROUPS: [(&str, &str); 4] = [("roof", "Roof"), ("wall", "Wall"), ("floor",
 const DRIVEN: [(&str, &str); 4] =
     [("face", "Face"), ("end", "End"), ("toe", "Toe"), ("blind_and_face", "BlindAndFace")];
 
+const EXPOSURES: [(&str, &str); 2] = [("B", "B"), ("C", "C")];
+
+/// Wind speeds of the table of roof ties, as the data names its columns.
+const SPEEDS: [&str; 5] = ["110", "115", "120", "130", "140"];
+
 /// Writes the generated tables into `out_dir`.
 pub fn generate(out_dir: &Path) -> Result<(), Failure> {
     table(out_dir, "nds_2018/table_l4", nail_size)?;
     table(out_dir, "irc_2021/table_r602_3_1", schedule_row)?;
     table(out_dir, "irc_2021/table_r602_3_3", sheathing_row)?;
-    table(out_dir, "irc_2021/table_r602_3_5", stud_row)
+    table(out_dir, "irc_2021/table_r602_3_5", stud_row)?;
+    table(out_dir, "irc_2021/table_r802_11", uplift_row)
 }
 
 fn table(out_dir: &Path, name: &str, line: impl Fn(&Row) -> Result<String, Failure>) -> Result<(), Failure> {
@@ -104,6 +110,23 @@ fn stud_row(row: &Row) -> Result<String, Failure> {
         optional_inches(row, "one_floor_only_in")?,
         feet(row.text("nonbearing_height_ft")?)?,
         inches(row.text("nonbearing_in")?)?,
+        row.status()?,
+    ))
+}
+
+fn uplift_row(row: &Row) -> Result<String, Failure> {
+    let pounds = |pitch: &str| {
+        let of = |speed: &str| Ok(format!("Force::from_pounds({:?})", row.number(&format!("{speed}_{pitch}"))?));
+        Ok::<_, Failure>(SPEEDS.into_iter().map(of).collect::<Result<Vec<_>, Failure>>()?.join(", "))
+    };
+    Ok(format!(
+        "UpliftRow {{ exposure: ExposureCategory::{}, spacing: {}, span: Length::from_feet({:?}), under_5: [{}], from_5: \
+         [{}], status: Status::{} }}",
+        lookup(&EXPOSURES, row.text("exposure")?)?,
+        inches(row.text("spacing_in")?)?,
+        row.number("span_ft")?,
+        pounds("under")?,
+        pounds("from")?,
         row.status()?,
     ))
 }

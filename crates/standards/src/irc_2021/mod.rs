@@ -3,7 +3,7 @@
 //! What is here: what a header over an opening needs. Live loads, deflection limits and the reach of the code's own
 //! wind design (R301), bearing (R502.6), header spans on bearing walls (R602.7) and full-height studs beside an
 //! opening (R602.7.5). And what an inspection asks of a wall: anchor bolts (R403.1.6, R602.11.1), notches and holes
-//! (R502.8, R602.6, R602.6.1), and how far uplift goes without a connector (R802.11.1). Nailing and stud sizes:
+//! (R502.8, R602.6, R602.6.1), and the uplift of rafters and trusses (R802.11). Nailing and stud sizes:
 //! R602.3. Where the code's own rules stop for wind and earthquakes (R301.2), and what fasteners in treated wood are made
 //! of (R317.3). Spans of joists and rafters, the rows that were read ([`spans`]); cantilevers, partitions, bridging and openings of
 //! floors (R502); ties, heel joints, seats and ridges of roofs (R802.4).

@@ -2,7 +2,7 @@
 //!
 //! What is here: the nominal unit shears of Tables 4.3A to 4.3D ([`table_4_3`]); factors on them and the walls that they
 //! hold for ([`aspect`], [`framing`], [`unblocked`]); walls with openings ([`perforated`]); how far a wall leans
-//! ([`deflection`]).
+//! ([`deflection`]); panels that hold the wall down as well ([`uplift`]).
 //!
 //! The tables were read in the print of 2008; that 2015 prints the same is from memory. Each item says what was read and
 //! what was not.
@@ -17,6 +17,7 @@ pub mod perforated;
 pub mod table_4_3;
 pub mod unblocked;
 mod unit_shear;
+pub mod uplift;
 
 pub use unit_shear::{ALLOWABLE, AllowableUnitShear, ApparentShearStiffness, DIVIDED_BY, NominalUnitShear};
 
