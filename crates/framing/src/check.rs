@@ -69,6 +69,8 @@ pub enum CheckRequest {
     PerforatedWall(Box<QuickCase<bracing::PerforatedWall>>),
     /// What holds the ends of stacked walls down.
     HoldDown(Box<QuickCase<bracing::HoldDown>>),
+    /// The path of uplift from the rafters to the footing.
+    Uplift(Box<QuickCase<bracing::Uplift>>),
 }
 
 /// What one line answers.
@@ -119,6 +121,8 @@ pub enum CheckResponse {
     PerforatedWall(Box<QuickReply>),
     /// What holds the ends of stacked walls down.
     HoldDown(Box<QuickReply>),
+    /// The path of uplift from the rafters to the footing.
+    Uplift(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -171,6 +175,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::ShearWall(case) => of_quick(case, CheckResponse::ShearWall),
         CheckRequest::PerforatedWall(case) => of_quick(case, CheckResponse::PerforatedWall),
         CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
+        CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -234,6 +239,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::ShearWall>(),
         Kind::of_quick::<bracing::PerforatedWall>(),
         Kind::of_quick::<bracing::HoldDown>(),
+        Kind::of_quick::<bracing::Uplift>(),
     ]
 }
 

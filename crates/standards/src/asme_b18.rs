@@ -18,23 +18,26 @@ pub struct NutAndWasher {
     pub nut: Length,
     /// Thickness of the cut washer.
     pub washer: Length,
+    /// Outer diameter of the cut washer.
+    pub across: Length,
 }
 
-const fn row(diameter: f64, nut: f64, washer: f64) -> NutAndWasher {
+const fn row(diameter: f64, nut: f64, washer: f64, across: f64) -> NutAndWasher {
     NutAndWasher {
         diameter: Length::from_inches(diameter),
         nut: Length::from_inches(nut),
         washer: Length::from_inches(washer),
+        across: Length::from_inches(across),
     }
 }
 
 /// Bolts of the sizes that anchor a house, all from memory.
 pub const NUTS_AND_WASHERS: [NutAndWasher; 5] = [
-    row(0.5, 7.0 / 16.0, 0.109),
-    row(0.625, 35.0 / 64.0, 0.134),
-    row(0.75, 41.0 / 64.0, 0.148),
-    row(0.875, 3.0 / 4.0, 0.165),
-    row(1.0, 55.0 / 64.0, 0.165),
+    row(0.5, 7.0 / 16.0, 0.109, 1.375),
+    row(0.625, 35.0 / 64.0, 0.134, 1.75),
+    row(0.75, 41.0 / 64.0, 0.148, 2.0),
+    row(0.875, 3.0 / 4.0, 0.165, 2.25),
+    row(1.0, 55.0 / 64.0, 0.165, 2.5),
 ];
 
 /// Nut and washer of a bolt; none for a diameter that is not listed.

@@ -2,12 +2,14 @@
 
 use bracing::Strength;
 use measure::{Force, Length, LineLoad};
+use members::check::Verdict;
 use members::limit::Limit;
 use members::upright::end_post::{EndPost, check_end_post};
 use members::working::{Basis, Part};
 use standards::sdpws_2015::deflection::{self, LeaningWall, three_terms};
 
 use super::frame::{ends, plate, wood};
+use super::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
 use crate::quick::reply::{FactReply, QuickReply};
 use crate::quick::say::{check_reply, fact, pounds, rule};
 use crate::reading::Reading;
@@ -148,11 +150,13 @@ pub(super) fn judge(reply: &mut QuickReply, checks: Vec<CheckReply>) {
     reply.ratio = governing.map(|check| check.ratio);
     reply.governs = governing.map(|check| check.limit.clone());
     reply.combination = governing.map(|check| check.combination.clone());
-    let verdict = reply.ratio.map_or(members::check::Verdict::Outside, members::check::Verdict::of);
-    reply.verdict = match verdict {
-        members::check::Verdict::TooSmall => super::NOT_ENOUGH.to_owned(),
-        other => words::verdict(other).to_owned(),
+    let verdict = reply.ratio.map_or(Verdict::Outside, Verdict::of);
+    let short = match reply.governs.as_deref() {
+        Some(HOLD_DOWN) => HOLD_DOWN_TOO_WEAK,
+        Some(limit) if limit == Limit::PlateBearing.words() || limit == Limit::Compression.words() => POST_TOO_SMALL,
+        _ => NOT_ENOUGH,
     };
+    reply.verdict = if verdict == Verdict::TooSmall { short } else { words::verdict(verdict) }.to_owned();
     reply.checks = checks;
 }
 

@@ -94,6 +94,10 @@ fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Len
     let mut reply = QuickReply { size: pounds(at_foot.max(Force::ZERO)), ..QuickReply::default() };
     let checks = ends::checks(reading, &mut about, demand);
     ends::judge(&mut reply, checks);
+    let unknown = reading.number("hold_down_label").is_none() && at_foot > Force::ZERO;
+    if unknown && reply.ratio.is_none_or(|ratio| ratio <= 1.0) {
+        reply.verdict = "to hold at each end".to_owned();
+    }
     reply.facts.push(force_fact("tension_lb", "each end at the footing is held down for", at_foot.max(Force::ZERO)));
     reply.facts.push(force_fact("compression_lb", "the post at the other end is pressed by", demand.compression));
     reply.action = action(storeys, &tensions, (demand, &reply.checks));

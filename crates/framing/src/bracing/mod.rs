@@ -9,6 +9,8 @@ mod hold_down;
 mod lists;
 mod perforated_wall;
 mod shear_wall;
+mod ties;
+mod uplift;
 
 use crate::field::{BRACING_FIELDS, FieldSpec};
 use crate::quick::reply::QuickReply;
@@ -24,13 +26,19 @@ pub enum BracingKind {
     PerforatedWall,
     /// What holds the ends of stacked walls down.
     HoldDown,
+    /// The path of uplift from the rafters to the footing.
+    Uplift,
 }
 
-/// The verdict where there is not enough of a wall.
+/// The verdict where there is not enough of a wall, or of what holds.
 pub const NOT_ENOUGH: &str = "not enough";
+/// The verdict where the hold-down's label says less than is asked of it.
+pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
+/// The verdict where the post at an end, or the plate under it, is pressed too hard.
+pub const POST_TOO_SMALL: &str = "the post is too small";
 
 impl QuickKind for BracingKind {
-    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown];
+    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift];
 
     const OWN: &'static [FieldSpec] = BRACING_FIELDS;
 
@@ -39,6 +47,7 @@ impl QuickKind for BracingKind {
             Self::ShearWall => "shear_wall",
             Self::PerforatedWall => "perforated_wall",
             Self::HoldDown => "hold_down",
+            Self::Uplift => "uplift",
         }
     }
 
@@ -47,6 +56,7 @@ impl QuickKind for BracingKind {
             Self::ShearWall => "Shear wall",
             Self::PerforatedWall => "Wall with openings",
             Self::HoldDown => "Hold-downs",
+            Self::Uplift => "Path of uplift",
         }
     }
 
@@ -55,7 +65,12 @@ impl QuickKind for BracingKind {
             Self::ShearWall => shear_wall::FIELDS,
             Self::PerforatedWall => perforated_wall::FIELDS,
             Self::HoldDown => hold_down::FIELDS,
+            Self::Uplift => uplift::FIELDS,
         }
+    }
+
+    fn needs_place(self) -> bool {
+        matches!(self, Self::Uplift)
     }
 
     fn answer(self, reading: &mut Reading) -> Option<QuickReply> {
@@ -63,8 +78,9 @@ impl QuickKind for BracingKind {
             Self::ShearWall => shear_wall::answer(reading),
             Self::PerforatedWall => perforated_wall::answer(reading),
             Self::HoldDown => hold_down::answer(reading),
+            Self::Uplift => uplift::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift);

@@ -10,6 +10,10 @@ use super::{FieldSpec, Kind, YES_NO, feet, field, number};
 const SPACING: Kind = Kind::Length { bare: Inches, least: 8.0, most: 24.0 };
 const SMALL: Kind = Kind::Length { bare: Inches, least: 0.0, most: 24.0 };
 const POUNDS: Kind = number("lb", 0.0, 200_000.0);
+/// How a tie at a link is written.
+const TIE_HELP: &str = "Its label's load, such as 500 lb; or toe nails, such as 3 8d common; or none.";
+const WALL_TIE_HELP: &str =
+    "Its label's load, such as 500 lb; or nails, such as 3 8d common; or panels, where they lap the plates; or none.";
 const PLF: Kind = number("plf", 0.0, 20_000.0);
 
 /// Every input that Bracing has beside those of the header and of Site.
@@ -60,7 +64,7 @@ pub const BRACING_FIELDS: &[FieldSpec] = &[
         "From the top storey down, commas between; for allowable stress design.",
         Kind::Name,
         Carries,
-        Assumed("1,500, 1,800", "to have something to look at"),
+        Assumed("1,000, 1,200", "to have something to look at"),
     ),
     field(
         "storey_heights",
@@ -154,6 +158,91 @@ pub const BRACING_FIELDS: &[FieldSpec] = &[
         Kind::Length { bare: Inches, least: 0.0, most: 1.0 },
         Bears,
         Assumed("1/8\"", "between what labels print"),
+    ),
+    field(
+        "uplift_given",
+        "Uplift on the wall",
+        "Net, from the drawing, 0.6 of the roof's weight counted. Empty: the code's table of ties.",
+        PLF,
+        Carries,
+        Nothing,
+    ),
+    field(
+        "wall_by_corner",
+        "Within 8' of a corner",
+        "Of the house.",
+        YES_NO,
+        Carries,
+        Assumed("yes", "the harder case"),
+    ),
+    field(
+        "rafter_every",
+        "Rafters or trusses",
+        "Centre to centre.",
+        SPACING,
+        Shape,
+        Assumed("24\"", "the common truss spacing"),
+    ),
+    field(
+        "uplift_storeys",
+        "Storeys under it",
+        "",
+        Kind::Choice(&[("1", "1 storey"), ("2", "2 storeys"), ("3", "3 storeys")]),
+        Shape,
+        Assumed("1", "the common wall"),
+    ),
+    field(
+        "rafter_tie",
+        "Rafter to plate",
+        TIE_HELP,
+        Kind::Name,
+        Bears,
+        Nothing,
+    ),
+    field("plate_tie", "Plate to stud", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
+    field("floor_tie", "Stud to stud over a floor", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
+    field("sill_tie", "Stud to sill", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
+    field(
+        "uplift_opening",
+        "Widest opening",
+        "In the top storey. Empty: none is worked.",
+        feet(Feet, 1.0, 20.0),
+        Shape,
+        Nothing,
+    ),
+    field("header_tie", "Header to stud", TIE_HELP, Kind::Name, Bears, Nothing),
+    field("jamb_tie", "Studs beside it to below", TIE_HELP, Kind::Name, Bears, Nothing),
+    field(
+        "bolt_every",
+        "Anchor bolts",
+        "Centre to centre.",
+        Kind::Length { bare: Inches, least: 6.0, most: 96.0 },
+        Bears,
+        Assumed("6'", "the most that the code lets them be, IRC R403.1.6"),
+    ),
+    field(
+        "bolt_thick",
+        "Bolt diameter",
+        "",
+        Kind::Choice(&[("1/2", "1/2\""), ("5/8", "5/8\""), ("3/4", "3/4\"")]),
+        Bears,
+        Assumed("1/2", "the least that the code takes, IRC R403.1.6"),
+    ),
+    field(
+        "bolt_washer",
+        "Washer",
+        "Under the nut.",
+        Kind::Choice(&[("plate", "plate, 3 x 3 x 1/4\""), ("cut", "round, cut")]),
+        Bears,
+        Assumed("cut", "the weaker one"),
+    ),
+    field(
+        "bolt_holds",
+        "One bolt holds in the concrete",
+        "Pulled, as the drawing or an engineer gives it.",
+        POUNDS,
+        Bears,
+        Nothing,
     ),
     field(
         "provisions",

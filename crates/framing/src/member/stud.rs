@@ -9,7 +9,7 @@ use members::limit::Limit;
 use members::upright::stud::{StudAnswer, StudCut, StudInput, StudWind, check_stud};
 use members::upright::{Held, Uprights};
 use standards::asce7_16::chapter_30::{self, WallZone};
-use standards::irc_2021::r301::{DeflectionOf, prescriptive_wind};
+use standards::irc_2021::r301::DeflectionOf;
 use standards::irc_2021::r602_3_5::StudSupporting;
 use standards::irc_2021::r602_6::{SHARES, StudIn, hole_limit, notch_limit};
 use standards::nds_2018::chapter_15::PlyFastening;
@@ -224,7 +224,7 @@ fn by_code(reading: &Reading, input: &StudInput, answer: &StudAnswer) -> Vec<Rul
 
 fn table_rule(reading: &Reading, input: &StudInput, answer: &StudAnswer) -> RuleReply {
     let mut says = Vec::new();
-    let outside_wind = input.wind.is_some().then(|| reach_of_code(reading)).flatten();
+    let outside_wind = input.wind.is_some().then(|| input::past_the_code(reading)).flatten();
     if let Some(why) = &outside_wind {
         says.push(why.clone());
     }
@@ -247,18 +247,6 @@ fn table_rule(reading: &Reading, input: &StudInput, answer: &StudAnswer) -> Rule
             rule("Stud table", holds, words::inches(found.spacing), says)
         }
     }
-}
-
-/// Why the code's own rules do not reach this wind; none where they do.
-fn reach_of_code(reading: &Reading) -> Option<String> {
-    let speed = crate::site::basic_speed(reading)?;
-    let exposure = match reading.word("exposure")? {
-        "B" => standards::irc_2021::r301::ExposureCategory::B,
-        "C" => standards::irc_2021::r301::ExposureCategory::C,
-        _ => standards::irc_2021::r301::ExposureCategory::D,
-    };
-    let hurricane = matches!(reading.word("hurricane_coast"), Some("yes" | "hawaii" | "islands"));
-    prescriptive_wind(speed, exposure, hurricane).err().map(|outside| outside.to_string())
 }
 
 fn cut_rule(reading: &Reading, answer: &StudAnswer, cut: StudCut) -> RuleReply {

@@ -111,6 +111,40 @@ pub enum Drawn {
     Cut(DrawnCut),
     /// A braced wall.
     Wall(DrawnWall),
+    /// The path of uplift.
+    Path(Vec<DrawnLink>),
+}
+
+/// Where in a house a link of the path of uplift is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LinkAt {
+    /// Rafter on the top plate.
+    Plate,
+    /// Top plate on the studs.
+    Studs,
+    /// Studs over a floor.
+    Floor,
+    /// Studs on the sill.
+    Sill,
+    /// Sill on the footing.
+    Footing,
+}
+
+/// A link of the path of uplift as it is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnLink {
+    /// Where it is.
+    pub at: LinkAt,
+    /// Its name: `rafter to plate`.
+    pub name: String,
+    /// What it must hold, in words.
+    pub demand: String,
+    /// What it holds, in words.
+    pub held: String,
+    /// Whether it holds; none while it is not known.
+    pub holds: Option<bool>,
+    /// Whether it is the weakest.
+    pub weakest: bool,
 }
 
 /// A piece of a braced wall that reaches from plate to plate.

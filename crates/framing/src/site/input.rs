@@ -19,6 +19,7 @@ use standards::asce7_16::chapter_26_8::{Feature, FromCrest, LandForm};
 use standards::asce7_16::chapter_26_12::{Coast, Openings};
 use standards::asce7_16::chapter_30::roofs::{FlatZones, flat_zones};
 use standards::ibc_2018::section_1609_3::ultimate_speed;
+use standards::irc_2021::r301::{ExposureCategory, prescriptive_wind};
 use standards::irc_2021::r301_2::{Dwelling, SeismicDesignCategory};
 
 use crate::header::{snow_exposure, thermal};
@@ -184,6 +185,24 @@ pub fn exposure(reading: &Reading) -> Option<Exposure> {
         "C" => Exposure::C,
         _ => Exposure::D,
     })
+}
+
+/// The exposure as the code names it.
+#[must_use]
+pub fn exposure_category(reading: &Reading) -> Option<ExposureCategory> {
+    Some(match exposure(reading)? {
+        Exposure::B => ExposureCategory::B,
+        Exposure::C => ExposureCategory::C,
+        Exposure::D => ExposureCategory::D,
+    })
+}
+
+/// Why the code's own rules do not reach this wind; none where they do.
+#[must_use]
+pub fn past_the_code(reading: &Reading) -> Option<String> {
+    let hurricane = matches!(reading.word("hurricane_coast"), Some("yes" | "hawaii" | "islands"));
+    let reach = prescriptive_wind(basic_speed(reading)?, exposure_category(reading)?, hurricane);
+    reach.err().map(|outside| outside.to_string())
 }
 
 /// The lie of the land; none where the ground was said to rise and is not measured yet.

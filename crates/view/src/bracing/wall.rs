@@ -24,24 +24,25 @@ pub(super) fn picture(drawn: &DrawnWall, reply: &QuickReply) -> Scene {
     let width = pieces + (0..gaps).map(between).sum::<f64>();
     let height: f64 = drawn.storeys.iter().map(|(height, _)| height.inches()).sum();
     let mut pen = Pen::new((0.0, 0.0), (width, height));
-    pen.margin(44.0, 34.0, 62.0);
+    pen.margin(66.0, 34.0, 76.0);
     let mut top = 0.0;
     for (level, (tall, push)) in drawn.storeys.iter().enumerate() {
         let bottom = top + tall.inches();
         storey(&mut pen, drawn, (top, bottom), between);
-        let (tail, head) = (-pen.paper(40.0), -pen.paper(4.0));
+        let (tail, head) = (-pen.paper(58.0), -pen.paper(4.0));
         let y = top + PLATE;
         pen.marks.push(Mark::Arrow { from: (tail, y), to: (head, y), figure: String::new(), ink: Ink::Chalk });
-        let at = (tail + pen.paper(16.0), y - pen.paper(12.0));
-        pen.label(at, push);
+        pen.label(((tail + head) / 2.0, y - pen.paper(13.0)), push);
         if let Some(hold) = drawn.holds.get(level).filter(|hold| !hold.is_empty()) {
-            held(&mut pen, (drawn.post.inches() / 2.0, bottom), hold, true);
-            held(&mut pen, (width - drawn.post.inches() / 2.0, bottom), hold, false);
+            let post = drawn.post.inches() / 2.0;
+            held(&mut pen, (post, bottom));
+            held(&mut pen, (width - post, bottom));
+            pen.label((width / 2.0, bottom + pen.paper(26.0)), hold);
         }
         top = bottom;
     }
     pen.line((-pen.paper(20.0), height), (width + pen.paper(20.0), height), Weight::Seen, Ink::Ink);
-    let below = height + pen.paper(46.0);
+    let below = height + pen.paper(62.0);
     let mut left = 0.0;
     for (index, piece) in drawn.pieces.iter().enumerate() {
         let right = left + piece.length.inches();
@@ -136,10 +137,17 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
             panel = end;
         }
     }
-    for (at, pull) in [(left + post / 2.0, &piece.left), (right - post / 2.0, &piece.right)] {
-        if !pull.is_empty() {
-            held(pen, (at, bottom), pull, at < (left + right) / 2.0);
+    let under = bottom + pen.paper(26.0);
+    let ends = [(left + post / 2.0, &piece.left), (right - post / 2.0, &piece.right)];
+    for (at, pull) in ends.iter().filter(|(_, pull)| !pull.is_empty()) {
+        held(pen, (*at, bottom));
+        if piece.left != piece.right {
+            pen.label((*at, under), pull);
         }
+    }
+    // The same at both ends is written once between them.
+    if piece.left == piece.right && !piece.left.is_empty() {
+        pen.label(((left + right) / 2.0, under), &piece.left);
     }
 }
 
@@ -167,12 +175,9 @@ fn nails(pen: &mut Pen, [left, top, right, bottom]: [f64; 4], (edge, field, stud
     }
 }
 
-/// What holds an end down: an arrow into the ground, with its number on the side away from the middle.
-fn held(pen: &mut Pen, (x, bottom): (f64, f64), pull: &str, is_left: bool) {
+/// What holds an end down: an arrow into what is below.
+fn held(pen: &mut Pen, (x, bottom): (f64, f64)) {
     let from = (x, bottom - pen.paper(14.0));
     let to = (x, bottom + pen.paper(16.0));
     pen.marks.push(Mark::Arrow { from, to, figure: String::new(), ink: Ink::Chalk });
-    let off = pen.paper(if is_left { 6.0 } else { -6.0 });
-    let at = (x + off, bottom + pen.paper(26.0));
-    pen.label(at, pull);
 }
