@@ -28,6 +28,8 @@ pub struct BoltedWood {
     pub thickness: Length,
     /// Angle between the load and its grain: 0 along it, as of a sill in a shear wall; 90 across it.
     pub load_to_grain: Angle,
+    /// Where the bolt stands in it; none where that is not known yet, and then whole distances are taken.
+    pub place: Option<BoltPlace>,
 }
 
 /// What the other half of the bolt is in.
@@ -51,8 +53,6 @@ pub struct BoltJoint {
     pub side: BoltedWood,
     /// What the other half is in.
     pub main: BoltMain,
-    /// Distances to end, edges and the next bolt; none where they are not known yet, and then whole ones are taken.
-    pub place: Option<BoltPlace>,
     /// Load, moisture and heat.
     pub conditions: NailConditions,
 }
@@ -118,11 +118,11 @@ pub fn bolt_value(joint: &BoltJoint) -> Result<BoltValue, BoltError> {
     let shear = SingleShear { diameter: joint.diameter, bending_yield, main, side };
     let limits = bolt_yield_limits(&shear, angle)?;
     let governing = limits.governing();
-    let geometry = joint.place.map(|place| geometry(&place, joint.diameter, angle)).transpose()?;
+    let geometry = smallest_geometry(joint)?;
     let factors = factors(joint, geometry);
     let cautions = [
         (matches!(joint.main, BoltMain::Concrete { .. }), BoltCaution::Concrete),
-        (geometry.is_none(), BoltCaution::DistancesNotGiven),
+        (joint.pieces().any(|piece| piece.place.is_none()), BoltCaution::DistancesNotGiven),
         (geometry.is_some_and(|factor| factor.value < 1.0), BoltCaution::Close),
     ];
     let reference = governing.value.value;
@@ -140,21 +140,29 @@ pub fn bolt_value(joint: &BoltJoint) -> Result<BoltValue, BoltError> {
 
 impl BoltJoint {
     /// A sill on concrete, loaded along its grain, under reference conditions and with whole distances. Change what
-    /// differs with `BoltJoint { place: …, ..joint }`.
+    /// differs with `BoltJoint { conditions: …, ..joint }`.
     #[must_use]
     pub const fn sill(diameter: Length, wood: Wood, thickness: Length, embedment: Length) -> Self {
         Self {
             diameter,
-            side: BoltedWood { wood, thickness, load_to_grain: Angle::ZERO },
+            side: BoltedWood { wood, thickness, load_to_grain: Angle::ZERO, place: None },
             main: BoltMain::Concrete { embedment },
-            place: None,
             conditions: NailConditions::REFERENCE,
         }
+    }
+
+    /// The pieces of wood on the bolt.
+    fn pieces(&self) -> impl Iterator<Item = &BoltedWood> {
+        let main = match &self.main {
+            BoltMain::Concrete { .. } => None,
+            BoltMain::Wood(piece) => Some(piece),
+        };
+        core::iter::once(&self.side).chain(main)
     }
 }
 
 fn bearing(piece: &BoltedWood, diameter: Length) -> Result<(DowelBearing, Cited<Stress>), BoltError> {
-    let BoltedWood { wood, thickness, load_to_grain } = *piece;
+    let BoltedWood { wood, thickness, load_to_grain, .. } = *piece;
     if matches!(wood, Wood::Panel(_)) {
         return Err(BoltError::Panel);
     }
@@ -179,6 +187,19 @@ fn main_bearing(joint: &BoltJoint) -> Result<(DowelBearing, Cited<Stress>, Angle
             Ok((bearing, strength, of_side.max(piece.load_to_grain)))
         }
     }
+}
+
+/// The geometry factor of the piece in which the bolt stands closest; none where no distances were given.
+fn smallest_geometry(joint: &BoltJoint) -> Result<Option<Cited<f64>>, BoltError> {
+    let mut smallest: Option<Cited<f64>> = None;
+    for piece in joint.pieces() {
+        let Some(place) = piece.place else { continue };
+        let factor = geometry(&place, joint.diameter, piece.load_to_grain)?;
+        if smallest.is_none_or(|least| factor.value < least.value) {
+            smallest = Some(factor);
+        }
+    }
+    Ok(smallest)
 }
 
 fn factors(joint: &BoltJoint, geometry: Option<Cited<f64>>) -> Vec<Factor> {

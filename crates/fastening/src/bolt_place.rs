@@ -8,7 +8,7 @@ use standards::nds_2018::{
 
 use crate::BoltError;
 
-/// Where a bolt stands in the piece with the shorter distances.
+/// Where a bolt stands in one piece.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BoltPlace {
     /// From the bolt to the end of the piece.

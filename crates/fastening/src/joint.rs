@@ -2,15 +2,18 @@
 
 use lumber::Species;
 use measure::{Length, Stress};
-use standards::nds_2018::{
-    Cited, OutsideLimits,
-    chapter_2::{LoadDuration, SustainedTemperature},
-    chapter_11::ConnectionMoisture,
-    chapter_12::{
-        WoodPanel, assigned_specific_gravity, panel_bearing_strength, panel_specific_gravity, steel_bearing_strength,
-        tabulated_dowel_bearing_strength,
+use standards::{
+    Source,
+    nds_2018::{
+        Cited, OutsideLimits,
+        chapter_2::{LoadDuration, SustainedTemperature},
+        chapter_11::ConnectionMoisture,
+        chapter_12::{
+            WoodPanel, assigned_specific_gravity, panel_bearing_strength, panel_specific_gravity,
+            steel_bearing_strength, tabulated_dowel_bearing_strength,
+        },
+        supplement::SpeciesGroup,
     },
-    supplement::SpeciesGroup,
 };
 
 /// What a piece of a joint is made of.
@@ -45,6 +48,16 @@ impl Wood {
             Self::Lumber(species) => assigned_specific_gravity(group(species)).value,
             Self::Panel(panel) => panel_specific_gravity(panel).value,
             Self::SpecificGravity(gravity) => gravity,
+        }
+    }
+
+    /// Where its specific gravity stands; none of one that was typed.
+    #[must_use]
+    pub const fn gravity_source(self) -> Option<Source> {
+        match self {
+            Self::Lumber(species) => Some(assigned_specific_gravity(group(species)).source),
+            Self::Panel(panel) => Some(panel_specific_gravity(panel).source),
+            Self::SpecificGravity(_) => None,
         }
     }
 }
@@ -87,8 +100,7 @@ impl SideMember {
         Self { material: SideMaterial::Wood(wood), thickness }
     }
 
-    /// A steel plate of an ultimate strength `F_u`. [`standards::nds_2018::chapter_12::gauge_thickness`] has the
-    /// thickness of a gauge.
+    /// A steel plate of an ultimate strength `F_u`. [`crate::gauge_thickness`] has the thickness of a gauge.
     #[must_use]
     pub const fn steel(ultimate: Stress, thickness: Length) -> Self {
         Self { material: SideMaterial::Steel { ultimate }, thickness }
@@ -134,7 +146,7 @@ pub enum Driven {
     Toe,
 }
 
-/// How long the load lasts, and how wet and hot the wood is.
+/// How long the load lasts, and how wet and hot the wood is: of a nail, and of a bolt as well.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NailConditions {
     /// The shortest load of the combination.

@@ -20,6 +20,7 @@
 
 mod approval;
 mod bolt;
+mod bolt_error;
 mod bolt_place;
 mod combined;
 mod error;
@@ -38,9 +39,10 @@ mod worth;
 
 pub use approval::{Approval, NailedWork, approval};
 pub use bolt::{BoltCaution, BoltJoint, BoltMain, BoltValue, BoltedWood, bolt_value};
+pub use bolt_error::BoltError;
 pub use bolt_place::{BoltPlace, needed_distances};
 pub use combined::{CombinedCheck, check_combined, value_at_angle};
-pub use error::{BoltError, FasteningError, HoldsNoPull, NailError, SpacingError};
+pub use error::{FasteningError, HoldsNoPull, NailError, SpacingError};
 pub use factor::Factor;
 pub use joint::{Driven, Joint, MainMember, NailConditions, SideMaterial, SideMember, Wood};
 pub use lateral::{Caution, LateralValue, ShortPenetration, lateral_value};
@@ -53,7 +55,7 @@ pub use standards::nds_2018::{
     appendix_l::{NailKind, NailSize},
     chapter_2::{LoadDuration, ServiceMoisture, SustainedTemperature},
     chapter_11::ConnectionMoisture,
-    chapter_12::{WoodPanel, YieldMode},
+    chapter_12::{PLATE_ULTIMATE, SHEET_ULTIMATE, WoodPanel, YieldMode, gauge_thickness},
 };
 pub use swap::{Difference, Pattern, Room, Swap, SwapGoverns, UpliftPair, swap};
 pub use uplift::{NailSpec, PullThroughValue, UpliftLimit, UpliftValue, pull_through_value, table_head, uplift_value};

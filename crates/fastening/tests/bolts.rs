@@ -80,7 +80,8 @@ fn factors() {
 #[test]
 fn distances() {
     let joint = sill(Species::DouglasFirLarch, 0.5);
-    let of = |place| bolt_value(&BoltJoint { place: Some(place), ..joint });
+    let placed = |piece, place| BoltedWood { place: Some(place), ..piece };
+    let of = |place| bolt_value(&BoltJoint { side: placed(joint.side, place), ..joint });
     let share = |place| of(place).unwrap().adjusted.pounds() / pounds(&joint);
     assert!((share(WHOLE) - 1.0).abs() < 1e-12);
     assert_eq!(of(WHOLE).unwrap().cautions, [BoltCaution::Concrete]);
@@ -100,9 +101,19 @@ fn distances() {
     }
     // Across the grain, 4 D to the loaded edge: a bolt in the middle of a 2x4 sill has 1-3/4 in, 2 in are needed.
     let middle = BoltPlace { loaded_edge: inches(1.75), unloaded_edge: inches(1.75), ..WHOLE };
-    let refused = bolt_value(&BoltJoint { place: Some(middle), ..across(joint) }).unwrap_err();
+    let refused = bolt_value(&BoltJoint { side: placed(across(joint).side, middle), ..joint }).unwrap_err();
     assert!(matches!(refused, BoltError::TooClose { .. }));
     assert!(of(middle).is_ok());
+    // Wood on wood at a right angle: each piece by its own grain. The side is pushed toward its end, 2.8 of 3.5 in; the
+    // main member is pushed across its grain, where 2 in to the end do.
+    let main = BoltedWood { place: Some(BoltPlace { end: inches(2.0), ..WHOLE }), ..across(joint).side };
+    let crossed =
+        |side: BoltedWood, main| bolt_value(&BoltJoint { side, main: BoltMain::Wood(main), ..joint }).unwrap();
+    let both = crossed(placed(joint.side, near_end), main);
+    assert!((both.adjusted / both.reference - 0.8).abs() < 1e-12);
+    assert_eq!(both.cautions, [BoltCaution::Close]);
+    let one = crossed(joint.side, main);
+    assert_eq!((one.adjusted, one.cautions), (one.reference, vec![BoltCaution::DistancesNotGiven]));
     // Between along and across, the longer of both.
     let slant = needed_distances(inches(1.0), Angle::from_degrees(30.0), true).value;
     assert_eq!([slant.end.full, slant.loaded_edge].map(Length::inches), [7.0, 4.0]);
@@ -151,12 +162,12 @@ proptest! {
             wood: Wood::SpecificGravity(gravity),
             thickness: inches(thickness),
             load_to_grain: Angle::from_degrees(angle),
+            place: None,
         };
         let of = |side, main| pounds(&BoltJoint {
             diameter: inches(diameter),
             side,
             main: BoltMain::Wood(main),
-            place: None,
             conditions: NailConditions::REFERENCE,
         });
         let [a, b] = [of(piece(one), piece(other)), of(piece(other), piece(one))];

@@ -21,8 +21,8 @@ const PLATE_INCHES: f64 = 0.25;
 
 /// Dowel bearing strength `F_e` of a steel side plate: `1.5 F_u` from 1/4 in, `1.375 F_u` of thinner sheet.
 ///
-/// Takes the thickness and the ultimate strength `F_u`. Both coefficients have the load duration factor of 1.6 in
-/// them.
+/// Takes the thickness and the ultimate strength `F_u`. Both coefficients are already divided by the largest
+/// load duration factor, 1.6, so that a joint takes the factor as in wood (from memory).
 ///
 /// Source: NDS 2018 Appendix I.2 (the coefficients looked up in a university course, the ends of `F_u` from memory).
 ///
