@@ -242,6 +242,17 @@ fn heads() {
     }
 }
 
+/// Source: NDS 2018 Table 12.3.3A (looked up) and Table 12.3.3B (from memory).
+#[test]
+fn specific_gravities_and_where_they_stand() {
+    let of = |wood: Wood| (wood.specific_gravity(), wood.gravity_source().map(|source| source.status));
+    for (species, gravity) in SPECIES.into_iter().zip([0.55, 0.50, 0.43, 0.42, 0.36]) {
+        assert_eq!(of(Wood::Lumber(species)), (gravity, Some(Status::LookedUp)));
+    }
+    assert_eq!(of(Wood::Panel(WoodPanel::PlywoodOther)), (0.42, Some(Status::FromMemory)));
+    assert_eq!(of(Wood::SpecificGravity(0.47)), (0.47, None));
+}
+
 /// The smaller of shank and head is what holds, and says which it is. Both numbers are rows of the tables above.
 #[test]
 fn what_gives_first() {
