@@ -1,7 +1,9 @@
 //! What can be wrong with a nail, its joint or its spacing; every message is a sentence with a next step.
 
-use measure::{Denominator, Length, LengthError};
+use measure::{Denominator, Force, Length, LengthError};
 use standards::nds_2018::OutsideLimits;
+
+use crate::Nail;
 
 /// Why a text, or a pair of sizes, is not a nail.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -111,9 +113,92 @@ pub enum FasteningError {
         /// What is accepted.
         accepted: &'static str,
     },
+    /// A slanted nail through a steel plate.
+    #[error(
+        "A nail at a slant through a steel plate has no value here. Drive it straight, or use the plate's own listing."
+    )]
+    ToeNailThroughSteel,
+    /// What the point is in holds no nail that is pulled.
+    #[error("A nail in {} has no withdrawal value. Carry the pull with a strap, a tie or a hanger.", .0.words())]
+    NoWithdrawal(HoldsNoPull),
+    /// No head of this nail in the table, and none typed.
+    #[error("The table of nail sizes has no head for {nail}. Measure the head across and give its diameter.")]
+    HeadNotKnown {
+        /// The nail.
+        nail: Nail,
+    },
+    /// A head that the nail cannot have.
+    #[error(
+        "A head {} across was given for {nail}; one wider than the shank, to 3/4 in, is taken. Measure the head again.",
+        thousandths(*given)
+    )]
+    Head {
+        /// The nail.
+        nail: Nail,
+        /// The head given.
+        given: Length,
+    },
+    /// Wood that is not dry at both times, under a head that is pulled through.
+    #[error(
+        "The wood under the head is wet when it is nailed or in service; what a head in wet wood holds is not worked out \
+         here. Nail it dry and keep it dry, or ask the engineer."
+    )]
+    WetUnderHead,
+    /// A ringed length that the nail cannot have.
+    #[error(
+        "Rings on {} of {nail} were given; over 0, to the length of the nail, is taken. Measure the rings from the point.",
+        thousandths(*given)
+    )]
+    Rings {
+        /// The nail.
+        nail: Nail,
+        /// The ringed length given.
+        given: Length,
+    },
+    /// Every ring past the main member.
+    #[error("The rings of {nail} come out of the main member and hold nothing in it. Use a shorter nail.")]
+    RingsOutside {
+        /// The nail.
+        nail: Nail,
+    },
+    /// A load that is not a number of pounds from nothing up.
+    #[error("{what} of {} lb was given; 0 and more is taken. Give its size without a sign.", .given.pounds())]
+    Load {
+        /// Which load.
+        what: &'static str,
+        /// What was given.
+        given: Force,
+    },
+    /// A pattern of nails that nobody drives.
+    #[error("{given} was given; 1 to 1,000 nails, or nails over 0, to 48 in on center, are taken. Count again.")]
+    Pattern {
+        /// What was given, in words.
+        given: String,
+    },
+    /// A spacing that no panel table has.
+    #[error(transparent)]
+    Spacing(#[from] SpacingError),
     /// A rule of the standard was asked outside its limits.
     #[error(transparent)]
     OutsideLimits(#[from] OutsideLimits),
+}
+
+/// What holds no nail that is pulled along its shank.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum HoldsNoPull {
+    /// The end of a piece.
+    EndGrain,
+    /// A wood panel: the standard's rule is for the side grain of lumber.
+    Panel,
+}
+
+impl HoldsNoPull {
+    const fn words(self) -> &'static str {
+        match self {
+            Self::EndGrain => "end grain",
+            Self::Panel => "a wood panel",
+        }
+    }
 }
 
 /// Why a spacing of panel nails has no answer.
@@ -137,7 +222,7 @@ fn reach(reaches: Length) -> String {
 }
 
 /// Inches to the thousandth, for a sentence.
-fn thousandths(length: Length) -> String {
+pub(crate) fn thousandths(length: Length) -> String {
     let text = format!("{:.3}", length.inches());
     format!("{} in", text.trim_end_matches('0').trim_end_matches('.'))
 }

@@ -2,12 +2,18 @@
 
 use lumber::Species;
 use measure::{Length, Stress};
-use standards::nds_2018::{
-    Cited, OutsideLimits,
-    chapter_2::{LoadDuration, SustainedTemperature},
-    chapter_11::ConnectionMoisture,
-    chapter_12::{WoodPanel, assigned_specific_gravity, panel_bearing_strength, tabulated_dowel_bearing_strength},
-    supplement::SpeciesGroup,
+use standards::{
+    Source,
+    nds_2018::{
+        Cited, OutsideLimits,
+        chapter_2::{LoadDuration, SustainedTemperature},
+        chapter_11::ConnectionMoisture,
+        chapter_12::{
+            WoodPanel, assigned_specific_gravity, panel_bearing_strength, panel_specific_gravity,
+            steel_bearing_strength, tabulated_dowel_bearing_strength,
+        },
+        supplement::SpeciesGroup,
+    },
 };
 
 /// What a piece of a joint is made of.
@@ -33,6 +39,27 @@ impl Wood {
             Self::SpecificGravity(gravity) => tabulated_dowel_bearing_strength(gravity),
         }
     }
+
+    /// Specific gravity `G`, a pure number: NDS 2018 Table 12.3.3A (looked up), Table 12.3.3B for panels (from
+    /// memory), or what was typed.
+    #[must_use]
+    pub const fn specific_gravity(self) -> f64 {
+        match self {
+            Self::Lumber(species) => assigned_specific_gravity(group(species)).value,
+            Self::Panel(panel) => panel_specific_gravity(panel).value,
+            Self::SpecificGravity(gravity) => gravity,
+        }
+    }
+
+    /// Where its specific gravity stands; none of one that was typed.
+    #[must_use]
+    pub const fn gravity_source(self) -> Option<Source> {
+        match self {
+            Self::Lumber(species) => Some(assigned_specific_gravity(group(species)).source),
+            Self::Panel(panel) => Some(panel_specific_gravity(panel).source),
+            Self::SpecificGravity(_) => None,
+        }
+    }
 }
 
 const fn group(species: Species) -> SpeciesGroup {
@@ -45,13 +72,57 @@ const fn group(species: Species) -> SpeciesGroup {
     }
 }
 
+/// What the piece under the head is made of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SideMaterial {
+    /// Wood or a wood panel.
+    Wood(Wood),
+    /// A steel plate or strap, with its ultimate strength `F_u`. What the plate itself carries is a check of its own.
+    Steel {
+        /// Ultimate strength: 45,000 psi of common strap, 58,000 psi of plate.
+        ultimate: Stress,
+    },
+}
+
 /// The piece under the head.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SideMember {
     /// What it is made of.
-    pub wood: Wood,
+    pub material: SideMaterial,
     /// Its thickness: of a panel with overdriven nails, what is left under the heads.
     pub thickness: Length,
+}
+
+impl SideMember {
+    /// A piece of wood or of a wood panel.
+    #[must_use]
+    pub const fn wood(wood: Wood, thickness: Length) -> Self {
+        Self { material: SideMaterial::Wood(wood), thickness }
+    }
+
+    /// A steel plate of an ultimate strength `F_u`. [`crate::gauge_thickness`] has the thickness of a gauge.
+    #[must_use]
+    pub const fn steel(ultimate: Stress, thickness: Length) -> Self {
+        Self { material: SideMaterial::Steel { ultimate }, thickness }
+    }
+
+    /// Whether it is a wood panel.
+    #[must_use]
+    pub const fn is_panel(&self) -> bool {
+        matches!(self.material, SideMaterial::Wood(Wood::Panel(_)))
+    }
+
+    /// Dowel bearing strength `F_es`.
+    ///
+    /// # Errors
+    /// When a specific gravity typed in is under 0.31 or over 0.73, or the steel is over 1 in thick or of an ultimate
+    /// strength outside 36,000 to 100,000 psi.
+    pub fn bearing_strength(&self) -> Result<Cited<Stress>, OutsideLimits> {
+        match self.material {
+            SideMaterial::Wood(wood) => wood.bearing_strength(),
+            SideMaterial::Steel { ultimate } => steel_bearing_strength(self.thickness, ultimate),
+        }
+    }
 }
 
 /// The piece that holds the point.
@@ -75,7 +146,7 @@ pub enum Driven {
     Toe,
 }
 
-/// How long the load lasts, and how wet and hot the wood is.
+/// How long the load lasts, and how wet and hot the wood is: of a nail, and of a bolt as well.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NailConditions {
     /// The shortest load of the combination.

@@ -1,31 +1,21 @@
 //! What one nail carries across its shank in a joint.
 
-use measure::{Denominator, Force, Length, Rounding, Stress};
+use measure::{Force, Length, Stress};
 use standards::nds_2018::{
     Cited, OutsideLimits,
     appendix_i::{NailSteel, bending_yield_strength},
     chapter_11,
     chapter_12::{
         DowelBearing, SingleShear, YieldLimits, YieldMode, bearing_length_in_main_member, end_grain_factor_lateral,
-        full_penetration, least_penetration, penetration_factor, toe_nail_factor_lateral, toe_nail_geometry,
-        yield_limits,
+        penetration_factor, toe_nail_factor_lateral, yield_limits,
     },
 };
 
-use crate::{Driven, FasteningError, Joint, Nail};
-
-/// How far a nail goes into the members of a joint.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Reach {
-    /// Length that bears in the side member.
-    pub side_bearing: Length,
-    /// Penetration `p` into the main member, the point included.
-    pub penetration: Length,
-    /// The least that counts: 6 diameters.
-    pub least: Cited<Length>,
-    /// From here on the value is whole: 10 diameters.
-    pub full: Cited<Length>,
-}
+use crate::{
+    Driven, FasteningError, Joint, Nail, Reach,
+    factor::{Factor, adjusted},
+    reach::{lateral_way, reach},
+};
 
 /// How a penetration under 10 diameters was allowed for: both ways are worked, and the smaller value is used.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,15 +26,6 @@ pub enum ShortPenetration {
     Share(Cited<f64>),
     /// The equations with the point left out of the bearing length.
     WithoutPoint(Cited<Length>),
-}
-
-/// An adjustment factor and its name: `C_D`.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Factor {
-    /// Its symbol.
-    pub symbol: &'static str,
-    /// Its value and source.
-    pub factor: Cited<f64>,
 }
 
 /// What the number alone does not say.
@@ -97,13 +78,14 @@ pub struct LateralValue {
 ///
 /// Takes the nail and the joint. Under 10 diameters of penetration the smaller of two values is used: the share
 /// `p / 10 D` of a full one, and the equations with the point left out. A ring shank counts by the diameter before it
-/// was rolled.
+/// was rolled. What a steel plate itself carries is a check of its
+/// own.
 ///
 /// Source: NDS 2018 §12.3.1, §12.5, Table 11.3.1; each number carries its own.
 ///
 /// # Errors
-/// When the nail reaches less than 6 diameters, a thickness is nothing or over 12 in, or the nail is thinner than
-/// 0.099 in or 1/4 in and thicker.
+/// When the nail reaches less than 6 diameters, a thickness is nothing or over 12 in (steel: 1 in), a nail is driven at
+/// a slant through steel, or the nail is thinner than 0.099 in or 1/4 in and thicker.
 ///
 /// ```
 /// use fastening::{Joint, Nail, NailKind, SideMember, Wood, YieldMode, lateral_value};
@@ -111,7 +93,7 @@ pub struct LateralValue {
 /// use measure::Length;
 ///
 /// let spf = Wood::Lumber(Species::SprucePineFir);
-/// let joint = Joint::face_nailed(SideMember { wood: spf, thickness: Length::from_inches(1.5) }, spf);
+/// let joint = Joint::face_nailed(SideMember::wood(spf, Length::from_inches(1.5)), spf);
 /// let nail = Nail::of_size(NailKind::Common, 16).ok_or("no 16d common")?;
 /// let found = lateral_value(nail, &joint)?;
 /// assert_eq!(found.mode, YieldMode::IV);
@@ -120,7 +102,7 @@ pub struct LateralValue {
 /// ```
 pub fn lateral_value(nail: Nail, joint: &Joint) -> Result<LateralValue, FasteningError> {
     let reach = reach(nail, joint)?;
-    let side_strength = joint.side.wood.bearing_strength()?;
+    let side_strength = joint.side.bearing_strength()?;
     let main_strength = joint.main.wood.bearing_strength()?;
     let bending_yield = bending_yield_strength(nail.diameter(), NailSteel::LowCarbon)?;
     let shear = SingleShear {
@@ -131,11 +113,10 @@ pub fn lateral_value(nail: Nail, joint: &Joint) -> Result<LateralValue, Fastenin
     };
     let Yielding { shear, limits, reference, short_penetration } = smaller_value(shear, &reach)?;
     let factors = factors(joint);
-    let adjusted = factors.iter().fold(reference, |value, factor| value * factor.factor.value);
     Ok(LateralValue {
         nail,
         reference,
-        adjusted,
+        adjusted: adjusted(reference, &factors),
         mode: limits.governing().mode,
         cautions: cautions(nail, joint, &reach, short_penetration),
         reach,
@@ -147,62 +128,6 @@ pub fn lateral_value(nail: Nail, joint: &Joint) -> Result<LateralValue, Fastenin
         limits,
         factors,
     })
-}
-
-/// The geometry of the nail in the joint, refused where it holds too little.
-fn reach(nail: Nail, joint: &Joint) -> Result<Reach, FasteningError> {
-    check_thicknesses(joint)?;
-    let least = least_penetration(nail.diameter());
-    let (side_bearing, into_main) = lengths(nail.length(), joint);
-    let penetration = joint.main.thickness.map_or(into_main, |thickness| into_main.min(thickness));
-    // A limit in decimals of an inch is not exact in binary; the standard's own check has the same allowance.
-    let enough = least.value.inches() * (1.0 - 1e-9);
-    if into_main.inches() < enough {
-        return Err(FasteningError::TooShort { reaches: into_main, least: least.value, needed: needed(nail, joint) });
-    }
-    if penetration.inches() < enough {
-        return Err(FasteningError::MainMemberTooThin { thickness: penetration, least: least.value });
-    }
-    Ok(Reach { side_bearing, penetration, least, full: full_penetration(nail.diameter()) })
-}
-
-/// Bearing length in the side member and length past it, the layer between taken off.
-fn lengths(nail_length: Length, joint: &Joint) -> (Length, Length) {
-    let through = joint.side.thickness;
-    match joint.driven {
-        Driven::Face | Driven::EndGrain => (through, nail_length - through - joint.layer_between),
-        Driven::Toe => {
-            let geometry = toe_nail_geometry(nail_length).value;
-            (geometry.side_bearing.min(through), geometry.lateral_penetration - joint.layer_between)
-        }
-    }
-}
-
-/// The length, up to the next eighth of an inch, from which a nail of this diameter counts in the joint.
-fn needed(nail: Nail, joint: &Joint) -> Length {
-    let missing = least_penetration(nail.diameter()).value - lengths(nail.length(), joint).1;
-    // A toe-nail gains cos 30° - 1/3 of each inch it is longer.
-    let gained = match joint.driven {
-        Driven::Face | Driven::EndGrain => 1.0,
-        Driven::Toe => toe_nail_geometry(Length::from_inches(1.0)).value.lateral_penetration.inches(),
-    };
-    (nail.length() + missing / gained).rounded(Denominator::Eighth, Rounding::Up)
-}
-
-fn check_thicknesses(joint: &Joint) -> Result<(), FasteningError> {
-    const THICKEST: Length = Length::from_inches(12.0);
-    const WOOD: &str = "over 0, to 12 in,";
-    let check = |what, given: Length, taken: bool, accepted| {
-        if taken { Ok(()) } else { Err(FasteningError::Thickness { what, given, accepted }) }
-    };
-    let wood = |thickness: Length| thickness > Length::ZERO && thickness <= THICKEST;
-    check("Side member thickness", joint.side.thickness, wood(joint.side.thickness), WOOD)?;
-    if let Some(thickness) = joint.main.thickness {
-        check("Main member thickness", thickness, wood(thickness), WOOD)?;
-    }
-    let between = joint.layer_between;
-    let taken = between == Length::ZERO || wood(between);
-    check("Layer between, thickness", between, taken, "0 to 12 in")
 }
 
 /// The yield limits that give the smaller reference value, and that value.
@@ -247,7 +172,7 @@ fn factors(joint: &Joint) -> Vec<Factor> {
 }
 
 fn cautions(nail: Nail, joint: &Joint, reach: &Reach, short: ShortPenetration) -> Vec<Caution> {
-    let comes_through = lengths(nail.length(), joint).1 > reach.penetration;
+    let comes_through = lateral_way(nail.length(), joint).past_side > reach.penetration;
     [
         (short != ShortPenetration::Full, Caution::ShortPenetration),
         (joint.layer_between > Length::ZERO, Caution::LayerBetween),

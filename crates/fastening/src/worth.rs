@@ -38,7 +38,7 @@ pub struct EquivalentSpacing {
 /// use lumber::Species;
 /// use measure::Length;
 ///
-/// let osb = SideMember { wood: Wood::Panel(WoodPanel::Osb), thickness: Length::from_inches(7.0 / 16.0) };
+/// let osb = SideMember::wood(Wood::Panel(WoodPanel::Osb), Length::from_inches(7.0 / 16.0));
 /// let wall = Joint::face_nailed(osb, Wood::Lumber(Species::SprucePineFir));
 /// let swap = worth(read_nail("2-3/8 x .113")?.nail, read_nail("8d common")?.nail, &wall)?;
 /// assert!((swap.ratio - 0.778).abs() < 0.0005);
@@ -66,17 +66,27 @@ impl Worth {
     /// [`crate::approval`].
     #[must_use]
     pub fn equivalent_spacing(&self, required: Length) -> EquivalentSpacing {
-        let exact = required * self.ratio.min(1.0);
-        let steps = (exact.inches() / PRACTICAL_STEP_INCHES).floor();
-        let practical = (steps >= 1.0).then(|| Length::from_inches(steps * PRACTICAL_STEP_INCHES));
-        EquivalentSpacing { exact, practical }
+        spacing_worth(required, self.ratio)
     }
 
     /// How many found nails carry what `required` nails carry; never fewer than `required`. Whether the longer pattern
     /// fits is to be looked at.
     #[must_use]
     pub fn replacements(&self, required: u32) -> u32 {
-        // A cast of a number that is too large gives the largest there is.
-        (f64::from(required) / self.ratio.min(1.0)).ceil() as u32
+        replacements(required, self.ratio)
     }
+}
+
+/// The spacing of nails of a ratio that is worth a required spacing, never a wider one.
+pub(crate) fn spacing_worth(required: Length, ratio: Ratio) -> EquivalentSpacing {
+    let exact = required * ratio.min(1.0);
+    let steps = (exact.inches() / PRACTICAL_STEP_INCHES).floor();
+    let practical = (steps >= 1.0).then(|| Length::from_inches(steps * PRACTICAL_STEP_INCHES));
+    EquivalentSpacing { exact, practical }
+}
+
+/// How many nails of a ratio are worth so many required ones, never fewer.
+pub(crate) fn replacements(required: u32, ratio: Ratio) -> u32 {
+    // A cast of a number that is too large gives the largest there is.
+    (f64::from(required) / ratio.min(1.0)).ceil() as u32
 }

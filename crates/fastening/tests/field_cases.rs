@@ -20,11 +20,11 @@ fn nail(text: &str) -> Nail {
 
 fn lumber_joint(species: Species, side_inches: f64) -> Joint {
     let wood = Wood::Lumber(species);
-    Joint::face_nailed(SideMember { wood, thickness: inches(side_inches) }, wood)
+    Joint::face_nailed(SideMember::wood(wood, inches(side_inches)), wood)
 }
 
 fn osb_wall(species: Species) -> Joint {
-    let osb = SideMember { wood: Wood::Panel(WoodPanel::Osb), thickness: inches(7.0 / 16.0) };
+    let osb = SideMember::wood(Wood::Panel(WoodPanel::Osb), inches(7.0 / 16.0));
     Joint::face_nailed(osb, Wood::Lumber(species))
 }
 

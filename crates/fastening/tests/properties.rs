@@ -17,7 +17,7 @@ fn inches(value: f64) -> Length {
 }
 
 fn joint(side: Wood, thickness: f64, main: f64) -> Joint {
-    Joint::face_nailed(SideMember { wood: side, thickness: inches(thickness) }, Wood::SpecificGravity(main))
+    Joint::face_nailed(SideMember::wood(side, inches(thickness)), Wood::SpecificGravity(main))
 }
 
 fn pounds(diameter: f64, length: f64, joint: &Joint) -> Option<f64> {

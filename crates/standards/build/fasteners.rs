@@ -20,6 +20,7 @@ const SPEEDS: [&str; 5] = ["110", "115", "120", "130", "140"];
 pub fn generate(out_dir: &Path) -> Result<(), Failure> {
     table(out_dir, "nds_2018/table_l4", nail_size)?;
     table(out_dir, "irc_2021/table_r602_3_1", schedule_row)?;
+    table(out_dir, "irc_2021/table_r602_3_2", alternate_row)?;
     table(out_dir, "irc_2021/table_r602_3_3", sheathing_row)?;
     table(out_dir, "irc_2021/table_r602_3_5", stud_row)?;
     table(out_dir, "irc_2021/table_r802_11", uplift_row)
@@ -48,15 +49,7 @@ fn nail_size(row: &Row) -> Result<String, Failure> {
 }
 
 fn schedule_row(row: &Row) -> Result<String, Failure> {
-    let fastener = match row.optional("other") {
-        Some(other) => format!("ScheduleFastener::Other({other:?})"),
-        None => format!(
-            "ScheduleFastener::Nail {{ size: {:?}, length: {}, diameter: {} }}",
-            row.optional("size").unwrap_or_default(),
-            inches(row.text("length_in")?)?,
-            inches(row.text("diameter_in")?)?,
-        ),
-    };
+    let fastener = fastener(row)?;
     let driven = row.optional("driven").map(|driven| lookup(&DRIVEN, driven)).transpose()?;
     Ok(format!(
         "ScheduleRow {{ item: {}, group: ScheduleGroup::{}, connection: {:?}, fastener: {fastener}, count: {}, \
@@ -71,6 +64,31 @@ fn schedule_row(row: &Row) -> Result<String, Failure> {
         option(driven.map(|driven| Ok(format!("ScheduleDriven::{driven}"))))?,
         row.status()?,
         row.optional("note").unwrap_or_default(),
+    ))
+}
+
+fn fastener(row: &Row) -> Result<String, Failure> {
+    Ok(match row.optional("other") {
+        Some(other) => format!("ScheduleFastener::Other({other:?})"),
+        None => format!(
+            "ScheduleFastener::Nail {{ size: {:?}, length: {}, diameter: {} }}",
+            row.optional("size").unwrap_or_default(),
+            inches(row.text("length_in")?)?,
+            inches(row.text("diameter_in")?)?,
+        ),
+    })
+}
+
+fn alternate_row(row: &Row) -> Result<String, Failure> {
+    let length = |name: &str| inches(row.text(name)?);
+    Ok(format!(
+        "AlternateRow {{ thinnest: {}, thickest: {}, fastener: {}, spacing: {}, field_spacing: {}, status: Status::{} }}",
+        length("thinnest_in")?,
+        length("thickest_in")?,
+        fastener(row)?,
+        length("spacing_in")?,
+        length("field_spacing_in")?,
+        row.status()?,
     ))
 }
 

@@ -9,7 +9,8 @@ use standards::{
     Status,
     irc_2021::{
         r301::ExposureCategory,
-        r602_3_1::{ScheduleDriven, ScheduleFastener, TABLE_R602_3_1, alternatives, connections},
+        r602_3_1::{ScheduleDriven, ScheduleFastener, TABLE_R602_3_1, alternatives, connections, find_connections},
+        r602_3_2::{TABLE_R602_3_2, alternate_attachments},
         r602_3_3::{TABLE_R602_3_3, wall_sheathing},
         r602_3_5::{StudSupporting, TABLE_R602_3_5, bearing_stud, nonbearing_stud},
     },
@@ -103,6 +104,37 @@ fn reading_the_schedule() {
     let listed: Vec<_> = (1..=40).flat_map(connections).collect();
     assert_eq!(listed.len(), once.len(), "a connection is listed twice");
     assert_eq!(alternatives("no such joint").count(), 0);
+}
+
+/// Table R602.3(2): every row is built.
+#[test]
+fn alternate_attachments_of_panels() {
+    let rows = printed("irc_2021/table_r602_3_2");
+    assert_eq!((rows.len(), TABLE_R602_3_2.len()), (13, 13));
+    for (row, built) in rows.iter().zip(TABLE_R602_3_2) {
+        let lengths = [built.thinnest, built.thickest, built.spacing, built.field_spacing];
+        assert_eq!([&row[0], &row[1], &row[5], &row[6]].map(inches), lengths.map(Length::inches));
+        match built.fastener {
+            ScheduleFastener::Nail { length, diameter, .. } => {
+                assert_eq!([&row[2], &row[3]].map(inches), [length, diameter].map(Length::inches));
+            }
+            ScheduleFastener::Other(words) => assert_eq!(words, &row[4]),
+        }
+        assert_eq!((built.status, built.source().place), (Status::FromMemory, "Table R602.3(2)"));
+    }
+    let count = |panel| alternate_attachments(Length::from_inches(panel)).count();
+    assert_eq!([0.0, 0.5, 0.51, 0.6, 0.75, 1.0, 1.01].map(count), [0, 3, 0, 3, 4, 3, 0]);
+}
+
+/// Words find a connection in any order and case; what has all of them and nothing else.
+#[test]
+fn finding_a_connection() {
+    let found: Vec<_> = find_connections("STUD plate").collect();
+    assert!(found.contains(&"top or bottom plate to stud: toe nailed"));
+    assert!(found.iter().all(|name| name.contains("stud") && name.contains("plate")));
+    let all = find_connections("a").count();
+    assert!(found.len() < all);
+    assert_eq!([" ", "no such joint"].map(|text| find_connections(text).count()), [0, 0]);
 }
 
 /// Source: IRC 2018 Table R602.3(3), from memory.

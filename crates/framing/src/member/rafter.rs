@@ -212,7 +212,7 @@ fn ties(reading: &mut Reading, height: Length) -> Option<Ties> {
 /// A 16d common nail through a 2x into this wood, before load duration.
 fn heel_nail(species: Species) -> Force {
     let wood = Wood::Lumber(species);
-    let joint = Joint::face_nailed(SideMember { wood, thickness: Length::from_inches(1.5) }, wood);
+    let joint = Joint::face_nailed(SideMember::wood(wood, Length::from_inches(1.5)), wood);
     let nail = Nail::of_size(NailKind::Common, 16);
     let value = nail.and_then(|nail| lateral_value(nail, &joint).ok()).map(|value| value.adjusted);
     // The table's own nail, where none can be worked.

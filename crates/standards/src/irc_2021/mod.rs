@@ -23,6 +23,7 @@ pub mod r502_6;
 pub mod r502_8;
 pub mod r602_11;
 pub mod r602_3_1;
+pub mod r602_3_2;
 pub mod r602_3_3;
 pub mod r602_3_5;
 pub mod r602_6;

@@ -109,3 +109,21 @@ pub fn connections(item: u8) -> impl Iterator<Item = &'static str> {
 pub fn alternatives(connection: &str) -> impl Iterator<Item = &'static ScheduleRow> {
     TABLE_R602_3_1.iter().filter(move |row| row.connection == connection)
 }
+
+/// Every connection whose name has all the words of a text, in the order of the table, each once: `plate stud`. Case
+/// does not matter; a text without a word finds nothing.
+///
+/// ```
+/// use standards::irc_2021::r602_3_1::{alternatives, find_connections};
+/// let found: Vec<_> = find_connections("Ceiling joist PLATE").collect();
+/// assert!(found.contains(&"ceiling joist to top plate"));
+/// assert!(found.iter().all(|connection| alternatives(connection).count() > 0));
+/// ```
+pub fn find_connections(text: &str) -> impl Iterator<Item = &'static str> {
+    const LAST_ITEM: u8 = 40;
+    let words: Vec<_> = text.split_whitespace().map(str::to_lowercase).collect();
+    (1..=LAST_ITEM).flat_map(connections).filter(move |connection| {
+        let name = connection.to_lowercase();
+        !words.is_empty() && words.iter().all(|word| name.contains(word))
+    })
+}

@@ -58,6 +58,12 @@ impl NailSize {
     pub const fn source(self) -> Source {
         nds("Table L4", self.status)
     }
+
+    /// The table, and how the head came here.
+    #[must_use]
+    pub const fn head_source(self) -> Source {
+        nds("Table L4", self.head_status)
+    }
 }
 
 /// Table L4, every row: common, box and sinker nails, each from thin to thick.

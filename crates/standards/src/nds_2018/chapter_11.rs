@@ -1,13 +1,14 @@
 //! Chapter 11: mechanical connections, the factors every fastener shares.
 //!
-//! Here for nails, whose diameter is under 1/4 in: the group action factor and the geometry factor are 1 for them.
+//! Here for nails, whose diameter is under 1/4 in, and for one bolt: the group action factor is 1 for them. The geometry
+//! factor of a bolt stands with its distances in chapter 12.
 
 use super::{
     Cited,
     chapter_2::{LoadDuration, ServiceMoisture, SustainedTemperature},
     nds,
 };
-use crate::Status::{LookedUp, PartlyLookedUp};
+use crate::Status::{FromMemory, LookedUp, PartlyLookedUp};
 
 /// Largest load duration factor of a connection.
 const LARGEST_LOAD_DURATION_FACTOR: f64 = 1.6;
@@ -54,6 +55,28 @@ pub fn wet_service_factor_lateral(moisture: ConnectionMoisture) -> Cited<f64> {
 pub fn wet_service_factor_withdrawal(moisture: ConnectionMoisture) -> Cited<f64> {
     let steady = moisture.at_fabrication == moisture.in_service;
     Cited::new(if steady { 1.0 } else { 0.25 }, nds("Table 11.3.3", PartlyLookedUp))
+}
+
+/// Wet service factor `C_M` of a post-frame ring shank nail pulled out along its shank: 1, whatever the moisture.
+///
+/// Pure number. Of roof sheathing ring shank nails nothing was read: [`wet_service_factor_withdrawal`] is the safer one
+/// for them. Source: NDS 2018 Table 11.3.3 (looked up).
+#[must_use]
+pub const fn wet_service_factor_post_frame() -> Cited<f64> {
+    Cited::new(1.0, nds("Table 11.3.3", LookedUp))
+}
+
+/// Wet service factor `C_M` of one bolt, or of one row along the grain: 1 in dry service, 0.7 in wet. More rows in wood
+/// that dries in place have less.
+///
+/// Pure number, for fasteners of 1/4 in and more. Source: NDS 2018 Table 11.3.3 (from memory).
+#[must_use]
+pub const fn wet_service_factor_bolt(in_service: ServiceMoisture) -> Cited<f64> {
+    let value = match in_service {
+        ServiceMoisture::Dry => 1.0,
+        ServiceMoisture::Wet => 0.7,
+    };
+    Cited::new(value, nds("Table 11.3.3", FromMemory))
 }
 
 /// Temperature factor `C_t` of a connection.

@@ -5,7 +5,7 @@
 //! answer is [`OutsideLimits`], which says what was given, what is accepted and what to do.
 //!
 //! *Absent on purpose*: load and resistance factor design; what a member is made of (the caller knows);
-//! connections other than nails.
+//! connections other than nails and bolts.
 
 pub mod appendix_i;
 pub mod appendix_l;

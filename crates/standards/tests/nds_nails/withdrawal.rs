@@ -43,6 +43,18 @@ fn withdrawal() {
     // Source: an engineering data page after a USDA report, 20d of 0.203 in, G 0.45.
     let page = withdrawal_per_length(0.45, inches(0.203), Smooth).unwrap().value.pounds_per_inch();
     near(page, 38.05, 0.005);
+    // Source: the same page's table, G 0.50, the whole nail as penetration: 8d 81.7, 16d 141, 20d 198 lb, with the old
+    // wire gauges. The diameters of today give 79.9, 138.3 and 187.4 (computed).
+    for (old, today, length, published, computed, half_digit) in [
+        (0.134, 0.131, 2.5, 81.7, 79.9, 0.05),
+        (0.165, 0.162, 3.5, 141.0, 138.3, 0.5),
+        (0.203, 0.192, 4.0, 198.0, 187.4, 0.5),
+    ] {
+        let whole =
+            |diameter| withdrawal_per_length(0.50, inches(diameter), Smooth).unwrap().value.pounds_per_inch() * length;
+        near(whole(old), published, half_digit);
+        near(whole(today), computed, 0.05);
+    }
     // Source: NDS 2018 Eq. 12.2-4, by hand: 465 x 0.5^1.5 x 0.131 = 21.537.
     let stainless = withdrawal_per_length(0.50, inches(0.131), NailShank::SmoothStainless).unwrap().value;
     near(stainless.pounds_per_inch(), 21.537, 0.0005);

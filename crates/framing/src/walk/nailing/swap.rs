@@ -40,7 +40,7 @@ pub(super) fn joint(inputs: &mut Inputs, case: &NailingCase) -> Joint {
     };
     let usual = Length::from_inches(usual);
     let thickness = inputs.length_or(&case.side_thickness, &SIDE_THICKNESS, usual, "the common one");
-    Joint::face_nailed(SideMember { wood, thickness }, Wood::Lumber(species))
+    Joint::face_nailed(SideMember::wood(wood, thickness), Wood::Lumber(species))
 }
 
 /// Two nails, the joint they are in, and what they hold.
@@ -62,7 +62,7 @@ pub(super) fn answer(answer: &mut Answer, swap: &Swap, spacings: &Spacings) {
             }
             if let Some(asked) = spacings.asked() {
                 make_up(answer, &found, asked, who);
-                if matches!(swap.joint.side.wood, Wood::Panel(_)) {
+                if swap.joint.side.is_panel() {
                     panel_edges(answer, &found, asked);
                 }
             } else {
@@ -77,7 +77,7 @@ pub(super) fn answer(answer: &mut Answer, swap: &Swap, spacings: &Spacings) {
         }
     }
     answer.remedy(&Remedy::NailAsRequired);
-    if matches!(swap.joint.side.wood, Wood::Panel(_)) {
+    if swap.joint.side.is_panel() {
         answer.caution(PANEL_TABLES);
     }
     answer.caution("A penny size names no diameter: go by diameter and length from the box, or measure one.");

@@ -27,6 +27,12 @@ pub const fn toe_nail_factor_withdrawal() -> Cited<f64> {
     Cited::new(0.67, nds("§12.5.4", LookedUp))
 }
 
+/// Wet service factor of a toe-nail in withdrawal: it does not apply, so 1. Source: NDS 2018 §12.5.4 (looked up).
+#[must_use]
+pub const fn toe_nail_wet_service_factor_withdrawal() -> Cited<f64> {
+    Cited::new(1.0, nds("§12.5.4", LookedUp))
+}
+
 /// Diaphragm factor `C_di` of the nails that hold the sheathing of a diaphragm, across the load: 1.1. Source: NDS 2018
 /// §12.5.3 (from memory).
 #[must_use]

@@ -1,12 +1,15 @@
-//! Chapter 12: dowel-type fasteners. What is here is what a nail in wood or in a wood panel needs.
+//! Chapter 12: dowel-type fasteners. What is here is what a nail in wood needs, under wood, a wood panel or a steel
+//! plate, and a bolt in single shear through wood into wood or concrete.
 //!
-//! *Absent on purpose*: dowels of 1/4 in and more (their bearing depends on the grain), double shear, steel and
-//! concrete members.
+//! *Absent on purpose*: lag screws and wood screws, double shear, and what the concrete around a bolt holds.
 
 mod bearing;
+mod bolt_spacing;
+mod bolts;
 mod driving;
 mod penetration;
 mod spacing;
+mod steel;
 mod withdrawal;
 mod yielding;
 
@@ -14,12 +17,18 @@ pub use bearing::{
     WoodPanel, assigned_specific_gravity, dowel_bearing_strength, panel_bearing_strength, panel_specific_gravity,
     tabulated_dowel_bearing_strength,
 };
+pub use bolt_spacing::{BoltDistances, BoltLoad, Distance, bolt_distances, geometry_factor};
+pub use bolts::{
+    BoltYieldLimits, bolt_bearing_strength, bolt_bending_yield_strength, bolt_reduction_term, bolt_yield_limits,
+    concrete_bearing_strength,
+};
 pub use driving::{
     ToeNailGeometry, diaphragm_factor, end_grain_factor_lateral, toe_nail_factor_lateral, toe_nail_factor_withdrawal,
-    toe_nail_geometry,
+    toe_nail_geometry, toe_nail_wet_service_factor_withdrawal,
 };
 pub use penetration::{bearing_length_in_main_member, full_penetration, least_penetration, penetration_factor};
 pub use spacing::{Boring, NailSpacings, nail_spacings};
+pub use steel::{PLATE_ULTIMATE, SHEET_ULTIMATE, gauge_thickness, steel_bearing_strength};
 pub use withdrawal::{NailShank, combined_lateral_and_withdrawal, head_pull_through, withdrawal_per_length};
 pub use yielding::{DowelBearing, SingleShear, YieldLimits, YieldMode, YieldValue, reduction_term, yield_limits};
 

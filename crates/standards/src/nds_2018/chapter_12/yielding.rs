@@ -70,7 +70,8 @@ pub struct DowelBearing {
     pub strength: Stress,
 }
 
-/// A dowel under 1/4 in through one side member into one main member.
+/// A dowel through one side member into one main member: a nail for [`yield_limits`], a bolt for
+/// [`super::bolt_yield_limits`].
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SingleShear {
     /// Diameter `D`.
@@ -112,9 +113,14 @@ impl YieldLimits {
     /// table where two are equal.
     #[must_use]
     pub fn governing(&self) -> YieldValue {
-        let [first, others @ ..] = &self.values;
-        others.iter().fold(*first, |least, other| if other.value.value < least.value.value { *other } else { least })
+        smallest(&self.values)
     }
+}
+
+/// The mode with the smallest load; the first of the table where two are equal.
+pub(super) fn smallest(values: &[YieldValue; 6]) -> YieldValue {
+    let [first, others @ ..] = values;
+    others.iter().fold(*first, |least, other| if other.value.value < least.value.value { *other } else { least })
 }
 
 /// Reduction term `R_d` of a dowel under 1/4 in: `K_D`, 2.2 to 0.17 in, then `10 D + 0.5`.
@@ -164,21 +170,17 @@ pub fn reduction_term(diameter: Length) -> Result<Cited<f64>, OutsideLimits> {
 pub fn yield_limits(joint: &SingleShear) -> Result<YieldLimits, OutsideLimits> {
     let reduction_term = reduction_term(joint.diameter)?;
     let shear = Checked::new(joint)?;
-    let value = |mode: YieldMode| {
-        let pounds = shear.pounds(mode) / reduction_term.value;
-        YieldValue { mode, value: Cited::new(Force::from_pounds(pounds), mode.source()) }
-    };
     Ok(YieldLimits {
         reduction_term,
         strength_ratio: shear.re,
         length_ratio: shear.rt,
         k: shear.k,
-        values: YieldMode::ALL.map(value),
+        values: YieldMode::ALL.map(|mode| shear.value(mode, reduction_term.value)),
     })
 }
 
 /// The inputs as numbers of inches and psi, with the coefficients.
-struct Checked {
+pub(super) struct Checked {
     d: f64,
     fyb: f64,
     lm: f64,
@@ -191,7 +193,7 @@ struct Checked {
 }
 
 impl Checked {
-    fn new(joint: &SingleShear) -> Result<Self, OutsideLimits> {
+    pub(super) fn new(joint: &SingleShear) -> Result<Self, OutsideLimits> {
         let d = joint.diameter.inches();
         let fyb = strength("F_yb", joint.bending_yield)?;
         let (lm, fem) = (length("bearing length ℓ_m", joint.main.length)?, strength("F_em", joint.main.strength)?);
@@ -204,6 +206,12 @@ impl Checked {
         let k2 = -1.0 + (2.0 * (1.0 + re) + bending(lm) * (1.0 + 2.0 * re)).sqrt();
         let k3 = -1.0 + (2.0 * (1.0 + re) / re + bending(ls) * (2.0 + re)).sqrt();
         Ok(Self { d, fyb, lm, fem, ls, fes, re, rt, k: [k1, k2, k3] })
+    }
+
+    /// The load of a mode, divided by its reduction term.
+    pub(super) fn value(&self, mode: YieldMode, reduction_term: f64) -> YieldValue {
+        let pounds = self.pounds(mode) / reduction_term;
+        YieldValue { mode, value: Cited::new(Force::from_pounds(pounds), mode.source()) }
     }
 
     /// The load of a mode before it is divided by the reduction term.
@@ -225,7 +233,7 @@ fn length(what: &'static str, length: Length) -> Result<f64, OutsideLimits> {
         what,
         unit: "in",
         covers: "lengths over nothing",
-        next_step: "Check the thickness of the members and the length of the nail.",
+        next_step: "Check the thickness of the members and the length of the fastener.",
         ..POSITIVE
     }
     .check(length.inches())
@@ -241,5 +249,5 @@ const POSITIVE: Limit = Limit {
     accepted: Accepted::MoreThan(0.0),
     covers: "strengths over nothing",
     source: nds("Table 12.3.1A", LookedUp),
-    next_step: "Check what the members and the nail are made of.",
+    next_step: "Check what the members and the fastener are made of.",
 };
