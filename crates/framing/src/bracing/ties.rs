@@ -1,9 +1,7 @@
 //! What holds a link of the path of uplift, read from what was typed: a label's load, nails, panels, or nothing.
 
 use bracing::uplift::Tie;
-use fastening::{
-    Driven, Joint, LoadDuration, NailConditions, Shank, SideMember, Wood, read_nail, withdrawal_value,
-};
+use fastening::{Driven, Joint, LoadDuration, NailConditions, Shank, SideMember, Wood, read_nail, withdrawal_value};
 use lumber::Species;
 use measure::{Force, Length, read_number};
 

@@ -2,14 +2,14 @@
 
 use bracing::uplift::{
     Chain, ChainAnswer, Connections, Held, HeldDown, Link, LinkAnswer, SillBolts, Tie, UpliftBasis, UpliftCaution,
-    Washer, WallOpening, WallStorey, check_chain, ridge_tension,
+    WallOpening, WallStorey, Washer, check_chain, ridge_tension,
 };
 use fastening::Driven;
 use loads::wind::uplift::uplift;
 use measure::{AreaLoad, Force, Length, LineLoad, Slope};
 use members::working::{Basis, Part};
-use standards::asme_b18;
 use standards::asce7_16::chapter_28::COEFFICIENTS;
+use standards::asme_b18;
 use standards::irc_2021::r802_11::{Reduction, RoofShape, TiedRoof, WallUplift, wall_uplift};
 
 use super::ends::{PUSHED, check};
@@ -160,7 +160,10 @@ fn lifted(reading: &Reading) -> Option<Result<Lifted, String>> {
         return Some(Ok(Lifted {
             along: along.max(LineLoad::ZERO),
             basis: UpliftBasis::Computed,
-            says: format!("net uplift of a foot of wall, {}", if end { "in the end strip" } else { "between the end strips" }),
+            says: format!(
+                "net uplift of a foot of wall, {}",
+                if end { "in the end strip" } else { "between the end strips" }
+            ),
             source: Basis::Published(COEFFICIENTS),
         }));
     }
@@ -261,14 +264,28 @@ fn held(link: &LinkAnswer) -> String {
 
 const fn caution(of: UpliftCaution) -> &'static str {
     match of {
-        UpliftCaution::OtherSide => "Ties above and below are on different sides of the wall: the plate between them rolls.",
-        UpliftCaution::SideNotKnown => "A tie belongs on the same side of the wall as the one above it, or the plate rolls.",
-        UpliftCaution::ToeNailLimit => "At the roof the code lets toe nails hold no more than 200 lb, whatever their number.",
-        UpliftCaution::PlateBetween => "Ties stand at other spacings than those above: set them at the same studs where you can. The plate between is not worked here.",
-        UpliftCaution::PanelsInOnePiece => "Panels that hold it down run in one piece from plate to plate, or are spliced over blocking.",
+        UpliftCaution::OtherSide => {
+            "Ties above and below are on different sides of the wall: the plate between them rolls."
+        }
+        UpliftCaution::SideNotKnown => {
+            "A tie belongs on the same side of the wall as the one above it, or the plate rolls."
+        }
+        UpliftCaution::ToeNailLimit => {
+            "At the roof the code lets toe nails hold no more than 200 lb, whatever their number."
+        }
+        UpliftCaution::PlateBetween => {
+            "Ties stand at other spacings than those above: set them at the same studs where you can. The plate between is not worked here."
+        }
+        UpliftCaution::PanelsInOnePiece => {
+            "Panels that hold it down run in one piece from plate to plate, or are spliced over blocking."
+        }
         UpliftCaution::StudsBelow => "Studs below an opening's sides take what comes down beside it.",
-        UpliftCaution::SillBending => "How the sill bends between studs and bolts is not worked here: bolts near the studs are better.",
-        UpliftCaution::AnchorageNotCounted => "What the bolt holds in the concrete is not counted: the washer on the sill is.",
+        UpliftCaution::SillBending => {
+            "How the sill bends between studs and bolts is not worked here: bolts near the studs are better."
+        }
+        UpliftCaution::AnchorageNotCounted => {
+            "What the bolt holds in the concrete is not counted: the washer on the sill is."
+        }
         UpliftCaution::BoltsFarApart => "The bolts are farther apart than the 6' that the code lets them be.",
     }
 }
@@ -357,7 +374,10 @@ fn action(answer: &ChainAnswer) -> Vec<String> {
         });
     }
     if says.is_empty() && answer.holds() {
-        says.push("Every link holds. Set each tie on the same side of the wall, one over the other, every hole nailed.".to_owned());
+        says.push(
+            "Every link holds. Set each tie on the same side of the wall, one over the other, every hole nailed."
+                .to_owned(),
+        );
     }
     says
 }
@@ -390,7 +410,8 @@ fn working(lifted: &Lifted, answer: &ChainAnswer) -> Part {
 
 fn table(answer: &ChainAnswer) -> TableReply {
     let row = |link: &LinkAnswer| {
-        let missing = if link.used.is_some() && link.missing > Force::ZERO { pounds(link.missing) } else { "—".to_owned() };
+        let missing =
+            if link.used.is_some() && link.missing > Force::ZERO { pounds(link.missing) } else { "—".to_owned() };
         let each = words::inches(link.takes);
         vec![capital(&told(link.link).0), each, pounds(link.demand), held(link), missing]
     };
