@@ -1,10 +1,13 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
+mod path;
 mod wall;
 
 use framing::bracing::BracingKind;
 use framing::quick::reply::{Drawn, QuickReply};
+use framing::reading::Reading;
 
+use crate::model::{Field, Group};
 use crate::pen::Pen;
 use crate::quick::{QuickScreen, Shown};
 use crate::scene::Scene;
@@ -17,9 +20,29 @@ impl Shown for BracingKind {
 
     const OTHERS: (&'static str, &'static str) = ("Other panels and nails", "Find the lightest instead");
 
+    fn speaks(self, id: &str, reading: &Reading) -> bool {
+        match id {
+            "floor_tie" => reading.word("uplift_storeys") != Some("1"),
+            "header_tie" | "jamb_tie" => reading.length("uplift_opening").is_some(),
+            "roof_kind" | "ceiling_dead" | "enclosure" => reading.number("uplift_given").is_none(),
+            _ => true,
+        }
+    }
+
+    /// What the job gives stands under the place.
+    fn in_its_place(self, field: Field) -> Field {
+        let group = match field.id {
+            "house_width" | "roof_kind" | "roof_pitch" | "eave_overhang" | "roof_dead" | "ceiling_dead"
+            | "wind_speed" | "exposure" | "enclosure" => Group::Place,
+            _ => field.group,
+        };
+        Field { group, ..field }
+    }
+
     fn picture(self, reply: &QuickReply) -> Scene {
         match &reply.drawn {
             Drawn::Wall(drawn) => wall::picture(drawn, reply),
+            Drawn::Path(links) => path::picture(links, reply),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

@@ -90,7 +90,7 @@ pub(super) fn note(tried: &TriedReply) -> String {
     }
 }
 
-pub(super) fn capital(text: &str) -> String {
+pub(crate) fn capital(text: &str) -> String {
     let mut text = text.to_owned();
     if let Some(first) = text.get_mut(..1) {
         first.make_ascii_uppercase();

@@ -14,6 +14,7 @@ use framing::quick::reply::QuickReply;
 use framing::quick::{QuickKind, QuickOutcome, derive};
 use framing::reading::Reading;
 
+pub(crate) use answer::capital;
 pub use own::{kind, kind_key, own_key, write};
 
 use crate::inputs;

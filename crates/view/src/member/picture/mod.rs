@@ -20,7 +20,7 @@ pub(super) fn picture(kind: MemberKind, reply: &QuickReply) -> Scene {
         Drawn::Corner(drawn) => corner::picture(drawn, reply),
         Drawn::Upright(drawn) => upright::picture(drawn, reply),
         Drawn::Cut(drawn) => cut::picture(drawn),
-        Drawn::Nothing | Drawn::Wall(_) => table(reply),
+        Drawn::Nothing | Drawn::Wall(_) | Drawn::Path(_) => table(reply),
     }
 }
 
@@ -59,17 +59,10 @@ fn table(reply: &QuickReply) -> Scene {
     for (index, (name, cell, inches)) in rows.iter().enumerate() {
         let top = ROW * index as f64;
         pen.shape(rectangle(0.0, top + 24.0, *inches, top + 34.0), Weight::Seen, Ink::Ink, true);
-        let text = format!("{name}: {cell}");
-        let at = (from_left(&pen, &text), top + 10.0);
-        pen.label(at, &text);
+        pen.label_from((0.0, top + 10.0), &format!("{name}: {cell}"));
         alt.push_str(&format!(" {name} {cell},"));
     }
     let (top, heading) = (pen.paper(16.0), "clear span at 16\"");
-    pen.label((from_left(&pen, heading), -top), heading);
+    pen.label_from((0.0, -top), heading);
     pen.scene(alt.trim_end_matches(',').to_owned() + ".")
-}
-
-/// The middle of a label that starts at the left.
-fn from_left(pen: &Pen, text: &str) -> f64 {
-    pen.paper(4.6 * text.chars().count() as f64)
 }

@@ -1,0 +1,113 @@
+//! The path of uplift, from the rafter to the footing: a ring at each link with what it must hold and what is there.
+
+use framing::quick::reply::{DrawnLink, LinkAt, QuickReply};
+
+use crate::markup::Act;
+use crate::pen::{Pen, circle, rectangle};
+use crate::quick::capital;
+use crate::scene::{Ink, Mark, Scene, Weight};
+
+/// Height that a link takes, in pixels of a phone, which this drawing is in: nothing here is to scale.
+const LINK: f64 = 52.0;
+/// Where the wall stands, and how thick its lumber is.
+const WALL: f64 = 44.0;
+const THICK: f64 = 18.0;
+/// Where the words begin.
+const WORDS: f64 = 92.0;
+const WIDTH: f64 = 300.0;
+
+pub(super) fn picture(links: &[DrawnLink], reply: &QuickReply) -> Scene {
+    let height = LINK * links.len() as f64;
+    let mut pen = Pen::new((0.0, 0.0), (WIDTH, height));
+    pen.margin(6.0, 34.0, 30.0);
+    let at = |index: usize| LINK * (index as f64 + 0.5);
+    rafter(&mut pen, at(0));
+    for (index, link) in links.iter().enumerate() {
+        below(&mut pen, link.at, (at(index), links.get(index + 1).map_or(height + 20.0, |_| at(index + 1))));
+    }
+    for (index, link) in links.iter().enumerate() {
+        ring(&mut pen, link, at(index));
+    }
+    let up =
+        Mark::Arrow { from: (WALL - 34.0, at(0)), to: (WALL - 34.0, -26.0), figure: String::new(), ink: Ink::Chalk };
+    pen.marks.push(up);
+    pen.scene(alt(links, reply))
+}
+
+fn alt(links: &[DrawnLink], reply: &QuickReply) -> String {
+    let each = links.iter().map(|link| format!("{} must hold {}, holds {}", link.name, link.demand, link.held));
+    let first = reply.action.first().map_or("", String::as_str);
+    format!("The path of uplift from the roof down: {}. {first}", each.collect::<Vec<_>>().join("; "))
+}
+
+/// The rafter that comes down on the first link.
+fn rafter(pen: &mut Pen, plate: f64) {
+    let points = vec![
+        (WALL - 30.0, plate + 2.0),
+        (WALL + THICK, plate - 26.0),
+        (WALL + THICK, plate - 44.0),
+        (WALL - 30.0, plate - 16.0),
+    ];
+    pen.shape(points, Weight::Cut, Ink::Ink, true);
+}
+
+/// What is under a link, down to the next.
+fn below(pen: &mut Pen, at: LinkAt, (top, bottom): (f64, f64)) {
+    let (left, right) = (WALL - THICK / 2.0, WALL + THICK / 2.0);
+    let plate = |pen: &mut Pen, y: f64| {
+        pen.shape(rectangle(left - 12.0, y, right + 12.0, y + 9.0), Weight::Cut, Ink::Ink, true)
+    };
+    match at {
+        LinkAt::Plate => {
+            plate(pen, top + 4.0);
+            plate(pen, top + 13.0);
+            stud(pen, (top + 22.0, bottom));
+        }
+        LinkAt::Studs => stud(pen, (top, bottom)),
+        LinkAt::Floor => {
+            pen.shape(rectangle(left - 12.0, top - 8.0, right + 22.0, top + 8.0), Weight::Cut, Ink::Ink, true);
+            stud(pen, (top + 8.0, bottom));
+        }
+        LinkAt::Sill => {
+            plate(pen, bottom - 14.0);
+            stud(pen, (top, bottom - 14.0));
+        }
+        LinkAt::Footing => {
+            pen.shape(rectangle(left - 16.0, top + 6.0, right + 16.0, bottom), Weight::Cut, Ink::Ink, false);
+            pen.line((left - 30.0, bottom - 4.0), (right + 30.0, bottom - 4.0), Weight::Fine, Ink::Ink);
+        }
+    }
+}
+
+fn stud(pen: &mut Pen, (top, bottom): (f64, f64)) {
+    pen.shape(rectangle(WALL - THICK / 2.0, top, WALL + THICK / 2.0, bottom), Weight::Seen, Ink::Ink, false);
+}
+
+/// The ring at a link, open where it does not hold, with its words beside it.
+fn ring(pen: &mut Pen, link: &DrawnLink, y: f64) {
+    let ink = match link.holds {
+        Some(true) => Ink::Carries,
+        Some(false) => Ink::Short,
+        None => Ink::Outside,
+    };
+    pen.shape(circle((WALL, y), 8.0), Weight::Cut, ink, false);
+    match link.holds {
+        Some(true) => {}
+        // A ring that does not hold is struck through.
+        Some(false) => pen.line((WALL - 11.0, y + 11.0), (WALL + 11.0, y - 11.0), Weight::Cut, ink),
+        None => pen.label((WALL, y), "?"),
+    }
+    pen.line((WALL + 9.0, y), (WORDS - 6.0, y), Weight::Fine, ink);
+    let name = if link.weakest { format!("{}: the weakest", link.name) } else { link.name.clone() };
+    pen.label_from((WORDS, y - 9.0), &capital(&name));
+    pen.label_from((WORDS, y + 9.0), &format!("{} of {}", link.demand, link.held));
+    let input = match link.at {
+        LinkAt::Plate => "rafter_tie",
+        LinkAt::Studs => "plate_tie",
+        LinkAt::Floor => "floor_tie",
+        LinkAt::Sill => "sill_tie",
+        LinkAt::Footing => "bolt_every",
+    };
+    let half = LINK / 2.0;
+    pen.pick((0.0, y - half), (WIDTH, y + half), Act::Bring(input), link.name.clone());
+}

@@ -1,0 +1,162 @@
+//! What the screen of Bracing says.
+
+use std::collections::BTreeMap;
+
+use framing::bracing::BracingKind;
+use framing::quick::QuickKind as _;
+use view::bracing::BracingScreen;
+use view::markup;
+use view::model::{Group, State};
+use view::quick::{SIZE, own_key, screen, write};
+use view::scene::Mark;
+
+type Fields = BTreeMap<String, String>;
+
+fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
+    let mut fields = Fields::new();
+    for (field, text) in of {
+        write(&mut fields, kind, field, Some((*text).to_owned()), "9:00");
+    }
+    screen(kind, &fields, None)
+}
+
+/// What each kind is asked besides nothing, so that every picture and every panel is seen.
+const CASES: [(BracingKind, &[(&str, &str)]); 12] = [
+    (BracingKind::ShearWall, &[]),
+    (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
+    (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
+    (BracingKind::ShearWall, &[("wall_pieces", "6\", 9\"")]),
+    (BracingKind::PerforatedWall, &[]),
+    (
+        BracingKind::PerforatedWall,
+        &[("wall_pieces", "3', 4', 3'"), ("wall_openings", "3' x 7' open, 5' x 4'"), ("wall_dead", "100")],
+    ),
+    (BracingKind::HoldDown, &[]),
+    (BracingKind::HoldDown, &[("storey_pushes", "800, 1000, 1200"), ("wall_long", "4'"), ("hold_down_label", "9000")]),
+    (BracingKind::HoldDown, &[("storey_pushes", "200"), ("storey_deads", "900"), ("wall_long", "20'")]),
+    (BracingKind::Uplift, &[]),
+    (
+        BracingKind::Uplift,
+        &[
+            ("uplift_storeys", "3"),
+            ("rafter_tie", "900 lb"),
+            ("plate_tie", "none"),
+            ("floor_tie", "3 16d common"),
+            ("sill_tie", "panels"),
+            ("uplift_opening", "6'"),
+            ("header_tie", "1500"),
+        ],
+    ),
+    (BracingKind::Uplift, &[("uplift_given", "80"), ("bolt_washer", "plate"), ("sill_tie", "panels")]),
+];
+
+fn numbers(mark: &Mark) -> Vec<f64> {
+    match mark {
+        Mark::Line { from, to, .. }
+        | Mark::Dimension { from, to, .. }
+        | Mark::Arrow { from, to, .. }
+        | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
+        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
+        Mark::Label { at, .. } => vec![at.0, at.1],
+    }
+}
+
+#[test]
+fn every_kind_answers_draws_and_says_what_it_draws() {
+    for (kind, of) in CASES {
+        let shown = shown(kind, of);
+        let what = format!("{} {of:?}", kind.id());
+        assert!(shown.current, "{what}: {:?}", shown.fields.iter().find_map(|field| field.problem.clone()));
+        assert!(!shown.answer.figure.is_empty() && !shown.answer.word.is_empty(), "{what}");
+        assert!(shown.picture.alt.len() > 30 && shown.picture.marks.len() > 3, "{what}: {}", shown.picture.alt);
+        assert!(shown.picture.marks.iter().flat_map(numbers).all(f64::is_finite), "{what}");
+        assert!(shown.cautions.len() >= 2 && !shown.assumptions.is_empty(), "{what}");
+        for step in shown.working.iter().flat_map(|part| &part.steps) {
+            assert!(!step.source.is_empty() && !step.meaning.is_empty(), "{what}: {step:?}");
+        }
+        let page = markup::panels(&shown.panels).into_string() + &markup::tables(&shown.tables).into_string();
+        assert!(!page.contains("NaN") && !page.contains("inf "), "{what}: {page}");
+    }
+}
+
+/// What lies on the paper of a picture stays on it.
+#[test]
+fn pictures_stay_on_their_paper() {
+    for (kind, of) in CASES {
+        let picture = shown(kind, of).picture;
+        let (right, bottom) = (picture.left + picture.width, picture.top + picture.height);
+        let slack = picture.width.max(picture.height) * 0.02;
+        for mark in &picture.marks {
+            for pair in numbers(mark).chunks(2) {
+                let inside = (picture.left - slack..=right + slack).contains(&pair[0])
+                    && (picture.top - slack..=bottom + slack).contains(&pair[1]);
+                assert!(inside, "{} {of:?}: {mark:?} off {:?}", kind.id(), (picture.left, picture.top, right, bottom));
+            }
+        }
+    }
+}
+
+/// Every input stands in a group that the page shows.
+#[test]
+fn no_input_is_left_without_a_group() {
+    let groups = [Group::Shape, Group::Carries, Group::Bears, Group::Wood, Group::Place, Group::Limits];
+    for (kind, of) in CASES {
+        for field in shown(kind, of).fields.iter() {
+            assert!(groups.contains(&field.group), "{} {}: {:?}", kind.id(), field.id, field.group);
+        }
+    }
+}
+
+/// The verdict's words are a state that the eye sees.
+#[test]
+fn verdicts_have_their_state() {
+    let state = |kind, of: &[(&'static str, &str)]| {
+        let shown = shown(kind, of);
+        (shown.answer.word, shown.answer.state)
+    };
+    let short = |word: &str| (word.to_owned(), State::Short);
+    assert_eq!(state(BracingKind::ShearWall, &[]), ("carries it".to_owned(), State::Carries));
+    assert_eq!(state(BracingKind::ShearWall, &[("wall_pieces", "6\"")]), short("not enough"));
+    let weak = [("hold_down_label", "500"), ("drawn_size", "7/16 8d 4")];
+    assert_eq!(state(BracingKind::ShearWall, &weak), short("the hold-down is too weak"));
+    let heavy = [("storey_pushes", "4000, 4000"), ("hold_down_label", "90000")];
+    assert_eq!(state(BracingKind::HoldDown, &heavy), short("the post is too small"));
+    assert_eq!(state(BracingKind::HoldDown, &[]).1, State::Told);
+    let none = [("rafter_tie", "none"), ("uplift_given", "300")];
+    assert_eq!(state(BracingKind::Uplift, &none), short("not enough"));
+}
+
+/// A ring that is open is told apart without colour, and the weakest is named.
+#[test]
+fn the_weakest_link_is_named_on_the_picture() {
+    let shown =
+        shown(BracingKind::Uplift, &[("rafter_tie", "100 lb"), ("plate_tie", "5000 lb"), ("sill_tie", "5000 lb")]);
+    let labels: Vec<&str> = shown
+        .picture
+        .marks
+        .iter()
+        .filter_map(|mark| match mark {
+            Mark::Label { text, .. } => Some(text.as_str()),
+            _ => None,
+        })
+        .collect();
+    assert!(labels.contains(&"Rafter to plate: the weakest"), "{labels:?}");
+    assert!(shown.answer.share_text.contains("rafter to plate"), "{}", shown.answer.share_text);
+}
+
+/// Panels and nails are judged by a tap on the list, and kept under the wall that was looked at.
+#[test]
+fn a_tap_judges_panels_and_nails() {
+    let shown = shown(BracingKind::ShearWall, &[(SIZE, "15/32\" 8d at 3\"")]);
+    assert!(shown.asked);
+    assert_eq!(shown.answer.figure, "15/32\" 8d at 3\"");
+    let chosen: Vec<bool> = shown
+        .families
+        .iter()
+        .flat_map(|family| &family.sizes)
+        .map(|size| size.chosen)
+        .filter(|chosen| *chosen)
+        .collect();
+    assert_eq!(chosen.len(), 1);
+    assert_eq!(own_key(BracingKind::ShearWall, SIZE), "bracing/shear_wall/drawn_size");
+}
