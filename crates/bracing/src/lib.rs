@@ -13,6 +13,7 @@
 //! diaphragms, collectors, and the shear of anchor bolts.
 
 mod choose;
+mod make_up;
 mod nailing_text;
 mod overturning;
 mod perforated;
@@ -21,6 +22,7 @@ mod strength;
 pub mod uplift;
 
 pub use choose::{Chosen, lightest_that_carries, nailings};
+pub use make_up::{Braces, Layer, LayerKind, MakeUp, MakeUpAnswer, Misplaced, Reach, check_make_up};
 pub use nailing_text::{NailingTextError, nail_length, nail_words, read_nailing};
 pub use overturning::{Storey, overturning};
 pub use perforated::{Opening, PerforatedAnswer, PerforatedWall, check_perforated};

@@ -30,6 +30,7 @@ pub mod r602_6;
 pub mod r602_6_1;
 pub mod r602_7;
 pub mod r602_7_5;
+pub mod r703_15;
 pub mod r802_11;
 pub mod r802_4;
 pub mod spans;
