@@ -22,6 +22,7 @@ mod stud;
 
 use core::marker::PhantomData;
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer};
@@ -167,7 +168,13 @@ pub fn member_field(id: &str) -> Option<&'static FieldSpec> {
 }
 
 /// Every input that a kind is read by: its own, then those of the place that are not among them.
-fn specs(kind: MemberKind) -> Vec<&'static FieldSpec> {
+fn specs(kind: MemberKind) -> &'static [&'static FieldSpec] {
+    static OF_KINDS: [OnceLock<Vec<&FieldSpec>>; MemberKind::ALL.len()] =
+        [const { OnceLock::new() }; MemberKind::ALL.len()];
+    OF_KINDS[kind as usize].get_or_init(|| gathered(kind))
+}
+
+fn gathered(kind: MemberKind) -> Vec<&'static FieldSpec> {
     let mut specs: Vec<&'static FieldSpec> = kind.fields().iter().filter_map(|id| member_field(id)).collect();
     if kind.needs_place() {
         let of_place: Vec<&'static FieldSpec> = site_fields().filter(|spec| !specs.contains(spec)).collect();
@@ -205,7 +212,7 @@ pub fn derive_member(kind: MemberKind, case: &dyn Texts, site: &dyn Texts) -> Me
 }
 
 fn derive_once(kind: MemberKind, case: &dyn Texts, site: &dyn Texts) -> MemberOutcome {
-    let mut reading = Reading::of(specs(kind), case, site);
+    let mut reading = Reading::of(specs(kind).iter().copied(), case, site);
     if let Some(problem) = crate::site::speed_off_the_maps(&reading) {
         reading.refuse("wind_speed", problem);
     }
@@ -235,7 +242,7 @@ impl<K: OfKind> MemberCase<K> {
     /// The names of the inputs that a line may have.
     #[must_use]
     pub fn names() -> Vec<&'static str> {
-        specs(K::KIND).into_iter().map(|spec| spec.id).collect()
+        specs(K::KIND).iter().map(|spec| spec.id).collect()
     }
 }
 
