@@ -1,7 +1,5 @@
 //! Tables 4.2A to 4.2C row by row, against what they were made from and against each other.
 
-#![expect(clippy::expect_used, clippy::panic, reason = "in a test a panic is the report")]
-
 use measure::{Area, Force, Length, LineLoad, Stress};
 use standards::Status;
 use standards::sdpws_2015::ApparentShearStiffness;
