@@ -2,22 +2,27 @@
 //!
 //! A [`Nailing`] on [`Framing`] has a [`Strength`]; a [`SegmentedWall`] holds each full-height piece down at its own ends, a
 //! [`PerforatedWall`] the whole of it at two; [`overturning`] carries what holds the ends down through the storeys.
-//! [`lightest_that_carries`] finds the nailing that a unit shear needs.
+//! [`lightest_that_carries`] finds the nailing that a unit shear needs. [`diaphragm`] has the floors and roofs that bring the
+//! wind to the walls, [`wall_lines`] what each line of walls is given, [`check_line`] what a line lacks.
 //!
 //! *Invariant*: loads and strengths meet at allowable stress design and nowhere else. A piece of wall that is narrower than
 //! the limit counts for nothing, and no number is given for sheathing that no table has. What an engineer drew is never
 //! changed.
 //!
 //! *Absent on purpose*: earthquakes, portal frames, straps around openings, more than three storeys. Not here yet:
-//! diaphragms, collectors, anchor bolts, and the path of uplift.
+//! anchor bolts, and the path of uplift.
 
 mod choose;
+pub mod diaphragm;
+mod line;
 mod overturning;
 mod perforated;
 mod segmented;
 mod strength;
+pub mod wall_lines;
 
 pub use choose::{Chosen, lightest_that_carries};
+pub use line::{LineAnswer, Remedy, check_line};
 pub use overturning::{Storey, overturning};
 pub use perforated::{Opening, PerforatedAnswer, PerforatedWall, check_perforated};
 pub use segmented::{Ends, Segment, SegmentedAnswer, SegmentedWall, check_segmented};
