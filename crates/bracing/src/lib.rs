@@ -3,16 +3,19 @@
 //! A [`Nailing`] on [`Framing`] has a [`Strength`]; a [`SegmentedWall`] holds each full-height piece down at its own ends, a
 //! [`PerforatedWall`] the whole of it at two; [`overturning`] carries what holds the ends down through the storeys.
 //! [`lightest_that_carries`] finds the nailing that a unit shear needs. [`uplift`] follows what lifts the roof down to the
-//! footing.
+//! footing. [`diaphragm`] has the floors and roofs that bring the wind to the walls, [`wall_lines`] what each line of walls
+//! is given, [`check_line`] what a line lacks; [`check_make_up`] looks at the layers of a wall.
 //!
 //! *Invariant*: loads and strengths meet at allowable stress design and nowhere else. A piece of wall that is narrower than
 //! the limit counts for nothing, and no number is given for sheathing that no table has. What an engineer drew is never
 //! changed.
 //!
 //! *Absent on purpose*: earthquakes, portal frames, straps around openings, more than three storeys. Not here yet:
-//! diaphragms, collectors, and the shear of anchor bolts.
+//! the shear of anchor bolts.
 
 mod choose;
+pub mod diaphragm;
+mod line;
 mod make_up;
 mod nailing_text;
 mod overturning;
@@ -20,8 +23,10 @@ mod perforated;
 mod segmented;
 mod strength;
 pub mod uplift;
+pub mod wall_lines;
 
 pub use choose::{Chosen, lightest_that_carries, nailings};
+pub use line::{LineAnswer, Remedy, check_line};
 pub use make_up::{Braces, Layer, LayerKind, MakeUp, MakeUpAnswer, Misplaced, Reach, check_make_up};
 pub use nailing_text::{NailingTextError, nail_length, nail_words, read_nailing};
 pub use overturning::{Storey, overturning};

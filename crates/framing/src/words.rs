@@ -297,8 +297,8 @@ pub fn source(from: Source) -> String {
     if from.status == Status::CommonPractice {
         return format!("{} {}", from.document, from.place).trim_end().to_owned();
     }
-    let place = if from.place.is_empty() { String::new() } else { format!(" {}", from.place) };
-    format!("{}{place}, {}", from.document, from.status.words())
+    let gap = if from.place.is_empty() { "" } else { " " };
+    [from.document, gap, from.place, ", ", from.status.words()].concat()
 }
 
 /// Where a step of a working comes from, in words.

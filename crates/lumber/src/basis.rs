@@ -146,6 +146,13 @@ impl DesignBasis {
         self.set::<Stress>(duration)
     }
 
+    /// Of those numbers the two that loads square to the strong axis ask for again with each duration: `F_b*` and `F_v'`.
+    #[must_use]
+    pub fn bending_and_shear(&self, duration: LoadDuration) -> (Stress, Stress) {
+        let (reference, timed) = (&self.reference, duration.factor());
+        (self.bending(reference.fb, timed), self.shear(reference.fv, timed))
+    }
+
     fn set<V: Chain>(&self, duration: LoadDuration) -> AdjustedSet<V> {
         let reference = &self.reference;
         let timed = duration.factor();

@@ -12,7 +12,7 @@ use crate::beam::Load;
 use crate::flexure::Analysis;
 use crate::flexure::{
     Acting, Bearing, Case, Cut, DeflectionLimits, Edges, FlexureAnswer, FlexureInput, Held, LoadedFrom, Piece, Traced,
-    at_cut, check_flexure, judge,
+    Tried as Judged, at_cut, check_flexure, judge_governing,
 };
 use crate::limit::Limit;
 use crate::span_table::{ModelSpan, SpanModel, model_span, printed_row, printed_span};
@@ -131,7 +131,7 @@ pub fn check_joist(input: &JoistInput) -> Result<JoistAnswer, String> {
     let span = input.span.max(input.second_span.unwrap_or_default());
     let weight = (AreaLoad::from_psf(BARE_FLOOR_PSF) * input.spacing) * span;
     Ok(JoistAnswer {
-        longest: longest(input, &piece),
+        longest: longest(input, about),
         frequency: natural_frequency(about.rigidity, weight, span),
         table: table(input, &piece),
         design_span: design_span(input, input.span),
@@ -201,13 +201,16 @@ pub(crate) fn is_nothing(load: &Load) -> bool {
 }
 
 /// The longest clear span that a piece carries alone on two bearings.
-fn longest(input: &JoistInput, piece: &Piece) -> Option<(Length, Limit)> {
+fn longest(input: &JoistInput, judged: &Judged) -> Option<(Length, Limit)> {
     let alone =
         |span| JoistInput { span, second_span: None, cantilever: None, walls: Vec::new(), cut: None, ..input.clone() };
-    longest_span(input.span, |span| {
+    let stands_alone =
+        input.second_span.is_none() && input.cantilever.is_none() && input.walls.is_empty() && input.cut.is_none();
+    let as_judged = if stands_alone { judged.governing() } else { None };
+    longest_span(input.span, as_judged.map(|check| (check.share, check.limit)), |span| {
         let flexure_input = flexure(&alone(span));
         let analysis = Analysis::of(&flexure_input).ok()?;
-        let tried = judge(piece.clone(), &flexure_input, &analysis, |_, _| Ok(Vec::new()));
+        let tried = judge_governing(judged.piece.clone(), &flexure_input, &analysis, |_, _| Ok(Vec::new()));
         tried.governing().map(|governing| (governing.share, governing.limit))
     })
 }
@@ -217,18 +220,27 @@ fn longest(input: &JoistInput, piece: &Piece) -> Option<(Length, Limit)> {
 ///
 /// A share grows with the span much as a power of it, so each guess is put where such a power through the two spans around
 /// the answer, or through the one that is known, comes to a share of one.
-pub(crate) fn longest_span(guess: Length, check: impl Fn(Length) -> Option<(Ratio, Limit)>) -> Option<(Length, Limit)> {
+///
+/// `known` is what the check gives at the guess, where it was asked before.
+pub(crate) fn longest_span(
+    guess: Length,
+    known: Option<(Ratio, Limit)>,
+    check: impl Fn(Length) -> Option<(Ratio, Limit)>,
+) -> Option<(Length, Limit)> {
     let span = |sixteenths: f64| Length::from_inches(sixteenths / 16.0);
-    let (mut holds, mut fails) = (Tried { span: SHORTEST, share: None }, Tried { span: LONGEST, share: None });
+    let unknown = |span| Tried { span, share: None, power: USUAL_POWER };
+    let (mut holds, mut fails) = (unknown(SHORTEST), unknown(LONGEST));
     let mut limit = None;
     let mut next = (guess.inches() * 16.0).round().clamp(SHORTEST, LONGEST);
     for step in 1..=MOST_STEPS {
-        let (share, of) = check(span(next))?;
+        let known = known.filter(|_| span(next) == guess);
+        let (share, of) = known.or_else(|| check(span(next)))?;
+        let tried = Tried { span: next, share: Some(share), power: power(of) };
         // A share that is no number does not hold.
         if share <= 1.0 {
-            holds = Tried { span: next, share: Some(share) };
+            holds = tried;
         } else {
-            (fails, limit) = (Tried { span: next, share: Some(share) }, Some(of));
+            (fails, limit) = (tried, Some(of));
         }
         if (holds.share.is_none() && fails.span == SHORTEST) || (fails.share.is_none() && holds.span == LONGEST) {
             return None;
@@ -249,11 +261,22 @@ const MOST_STEPS: u32 = 6 * 16;
 /// Between bending, which goes with the square of a span, and sag, with its cube.
 const USUAL_POWER: f64 = 2.5;
 
-/// A span in sixteenths of an inch, and the share that it uses where that was worked.
+/// The power of the span with which a limit's share goes, or nearly.
+const fn power(limit: Limit) -> f64 {
+    match limit {
+        Limit::Bending | Limit::BendingTopInTension | Limit::Wind => 2.0,
+        Limit::LiveSag | Limit::TotalSag => 3.0,
+        Limit::Shear | Limit::Bearing => 1.0,
+        _ => USUAL_POWER,
+    }
+}
+
+/// A span in sixteenths of an inch, the share that it uses where that was worked, and the power with which it grows.
 #[derive(Clone, Copy)]
 struct Tried {
     span: f64,
     share: Option<Ratio>,
+    power: f64,
 }
 
 /// The next span to try, between one that holds and one that does not: every sixth is halfway, so that the search ends.
@@ -268,8 +291,8 @@ fn next_guess(holds: Tried, fails: Tried, step: u32) -> f64 {
             holds.span * pow(low, -1.0 / power)
         }
         // Past the answer, so that it lies between two from here on.
-        (Some(low), None) => holds.span * pow(low, -1.0 / USUAL_POWER) * 1.02,
-        (None, Some(high)) => fails.span * pow(high, -1.0 / USUAL_POWER) * 0.98,
+        (Some(low), None) => holds.span * pow(low, -1.0 / holds.power) * 1.01,
+        (None, Some(high)) => fails.span * pow(high, -1.0 / fails.power) * 0.99,
         (None, None) => f64::midpoint(holds.span, fails.span),
     };
     let (least, most) = (

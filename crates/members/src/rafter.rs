@@ -15,7 +15,7 @@ use crate::beam::Load;
 use crate::check::Check;
 use crate::flexure::{
     Acting, Analysis, Bearing, Case, Cut, DeflectionLimits, Edge, Edges, FlexureAnswer, FlexureInput, Held, LoadedFrom,
-    Piece, Traced, at_cut, check_flexure, judge,
+    Piece, Traced, Tried, at_cut, check_flexure, judge_governing,
 };
 use crate::joist::{REPETITIVE_SPACING, TableBeside, is_nothing, longest_span};
 use crate::limit::Limit;
@@ -231,7 +231,7 @@ pub fn check_rafter(input: &RafterInput) -> Result<RafterAnswer, String> {
         thrust: thrust(input),
         seat: seat(input, &piece),
         cut_end: piece.depth() / cosine,
-        longest: longest(input, &piece),
+        longest: longest(input, flexure.about()),
         table: table(input, &piece),
         lift,
         flexure,
@@ -253,26 +253,46 @@ pub struct Blocking {
 /// None where it carries as it is, where it fails in something else, or where a quarter is not enough.
 #[must_use]
 pub fn blocking_needed(input: &RafterInput) -> Option<Blocking> {
-    if input.bottom_held == Held::Along || carrying_size(input).is_some() {
+    if input.bottom_held == Held::Along {
         return None;
     }
+    let unblocked = flexure(input);
+    // What holds the edges is no part of the statics.
+    let analysis = Analysis::of(&unblocked).ok()?;
+    let carrying = |bottom: Held, sizes: &[Piece]| {
+        let edges = Edges { bottom, ..unblocked.edges };
+        carrying_size(input, &FlexureInput { edges, ..unblocked.clone() }, &analysis, sizes)
+    };
     let slope = input.run / input.angle().cos();
-    let blocked = [2.0, 3.0, 4.0].into_iter().map(|parts| slope / parts).find_map(|apart| {
-        let piece = carrying_size(&RafterInput { bottom_held: Held::Every(apart), ..input.clone() })?;
-        Some(Blocking { apart, piece })
-    });
-    let another = || blocking_needed(&RafterInput { chosen: None, ..input.clone() });
-    blocked.or_else(|| input.chosen.as_ref().and_then(|_| another()))
+    let blocked = |sizes: &[Piece]| {
+        [2.0, 3.0, 4.0].into_iter().map(|parts| slope / parts).find_map(|apart| {
+            let piece = carrying(Held::Every(apart), sizes)?;
+            Some(Blocking { apart, piece })
+        })
+    };
+    let all: Vec<Piece> = joist_candidates(input.species, input.grade).map(Piece::Lumber).collect();
+    let tries = input.chosen.as_ref().map(core::slice::from_ref).into_iter().chain([all.as_slice()]);
+    for sizes in tries {
+        if carrying(input.bottom_held, sizes).is_some() {
+            return None;
+        }
+        if let Some(blocking) = blocked(sizes) {
+            return Some(blocking);
+        }
+    }
+    None
 }
 
-/// The chosen size where it carries; where none is chosen, the smallest that does.
-fn carrying_size(input: &RafterInput) -> Option<Piece> {
-    let flexure_input = flexure(input);
-    let analysis = Analysis::of(&flexure_input).ok()?;
-    let more = |piece: &Piece, analysis: &Analysis| seat_and_thrust(piece, input, &flexure_input, analysis);
-    let all = || joist_candidates(input.species, input.grade).map(Piece::Lumber);
-    let sizes: Vec<Piece> = input.chosen.as_ref().map_or_else(|| all().collect(), |chosen| vec![chosen.clone()]);
-    sizes.into_iter().find(|piece| judge(piece.clone(), &flexure_input, &analysis, more).verdict().holds())
+/// The first of the sizes that carries.
+fn carrying_size(
+    input: &RafterInput,
+    flexure_input: &FlexureInput,
+    analysis: &Analysis,
+    sizes: &[Piece],
+) -> Option<Piece> {
+    let more = |piece: &Piece, analysis: &Analysis| seat_and_thrust(piece, input, flexure_input, analysis);
+    let carries = |piece: &&Piece| judge_governing((*piece).clone(), flexure_input, analysis, more).verdict().holds();
+    sizes.iter().find(carries).cloned()
 }
 
 /// Cases that press down on a roof by its weight or by what lies on it.
@@ -422,10 +442,12 @@ fn thrust_check(piece: &Piece, input: &RafterInput, analysis: &Analysis) -> Resu
         .map_err(|outside| outside.to_string())?
         .value;
     let basis = member.design_basis(&conditions).map_err(|problem| problem.to_string())?;
-    let columns: Vec<Column> = LoadDuration::ALL
-        .into_iter()
-        .map(|duration| Column::of(&basis.stresses(duration), slenderness))
-        .collect::<Result<_, _>>()?;
+    // Of the durations that the loads have; what makes a column impossible is the same for all of them.
+    let lasts = |duration: LoadDuration| analysis.ways().any(|way| way.duration() == duration);
+    let column = |duration: LoadDuration| {
+        lasts(duration).then(|| Column::of(&basis.stresses(duration), slenderness)).transpose()
+    };
+    let columns: Vec<Option<Column>> = LoadDuration::ALL.into_iter().map(column).collect::<Result<_, _>>()?;
     let mut worst: Option<Traced> = None;
     for way in analysis.ways() {
         let load = GRAVITY
@@ -434,9 +456,8 @@ fn thrust_check(piece: &Piece, input: &RafterInput, analysis: &Analysis) -> Resu
             .fold(LineLoad::ZERO, |sum, one| sum + one);
         // Half-way up, where it bends most: the pull of the tie, and what has not come off at the plate yet.
         let along = pull(input, load, tie_height) * angle.cos() + load * (input.run / 2.0) * angle.sin();
-        let share = |moment| {
-            columns[way.duration() as usize].interaction(along / section.area, moment / section.section_modulus_strong)
-        };
+        let Some(column) = &columns[way.duration() as usize] else { continue };
+        let share = |moment| column.interaction(along / section.area, moment / section.section_modulus_strong);
         // More bending never uses less, so what cannot use more is not worked.
         if worst.is_some_and(|held| share(way.moment_bound()) < held.check.share) {
             continue;
@@ -503,9 +524,10 @@ fn seat(input: &RafterInput, piece: &Piece) -> SeatCut {
 }
 
 /// The longest level run that a piece carries with the same ties in share of the height, no purlin and this overhang.
-fn longest(input: &RafterInput, piece: &Piece) -> Option<(Length, Limit)> {
-    let share = input.tie_share();
-    longest_span(input.run, |run| {
+fn longest(input: &RafterInput, judged: &Tried) -> Option<(Length, Limit)> {
+    let (share, piece) = (input.tie_share(), &judged.piece);
+    let as_judged = if input.purlin.is_none() { judged.governing() } else { None };
+    longest_span(input.run, as_judged.map(|check| (check.share, check.limit)), |run| {
         let mut one = RafterInput { run, purlin: None, ..input.clone() };
         if matches!(input.ties, Ties::Raised(_)) {
             one.ties = Ties::Raised(one.height() * share);
@@ -518,7 +540,7 @@ fn longest(input: &RafterInput, piece: &Piece) -> Option<(Length, Limit)> {
             found.extend(thrust_check(piece, &one, analysis).unwrap_or_else(|_| vec![too_long()]));
             Ok(found)
         };
-        let tried = judge(piece.clone(), &flexure_input, &analysis, more);
+        let tried = judge_governing(piece.clone(), &flexure_input, &analysis, more);
         tried.governing().map(|governing| (governing.share, governing.limit))
     })
 }

@@ -78,6 +78,11 @@ pub(crate) fn adjusted_step(part: &mut Part, value: &AdjustedValue, meaning: &'s
 #[must_use]
 pub fn figure(value: f64) -> String {
     let size = value.abs();
+    // Many are whole numbers, which are written much faster as such.
+    let whole = value as i64;
+    if size < 1e15 && whole as f64 == value {
+        return group_thousands(&whole.to_string());
+    }
     let decimals = if size >= 1000.0 {
         0
     } else if size >= 100.0 {

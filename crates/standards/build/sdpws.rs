@@ -1,4 +1,4 @@
-//! The tables of shear walls, from the printed text to Rust.
+//! The tables of shear walls and of diaphragms, from the printed text to Rust.
 
 use std::{fmt::Write as _, path::Path};
 
@@ -49,7 +49,45 @@ pub fn generate(out_dir: &Path) -> Result<(), Failure> {
     for row in rows(NAME)? {
         writeln!(out, "{},", shear_wall(&row)?)?;
     }
+    write_table(out_dir, NAME, &out)?;
+    diaphragms(out_dir)
+}
+
+const DIAPHRAGM_TABLES: [(&str, &str); 3] = [("4.2A", "A"), ("4.2B", "B"), ("4.2C", "C")];
+
+const CASES: [(&str, &str); 3] = [("all", "All"), ("1", "One"), ("2-6", "TwoToSix")];
+
+fn diaphragms(out_dir: &Path) -> Result<(), Failure> {
+    const NAME: &str = "sdpws_2015/table_4_2";
+    let mut out = String::from("&[\n");
+    for row in rows(NAME)? {
+        writeln!(out, "{},", diaphragm(&row)?)?;
+    }
     write_table(out_dir, NAME, &out)
+}
+
+fn diaphragm(row: &Row) -> Result<String, Failure> {
+    Ok(format!(
+        "DiaphragmRow {{ table: DiaphragmTable::{}, grade: Sheathing::{}, fastener: ShearFastener::{}, penetration: {}, \
+         thickness: {}, framing: {}, lines: {}, cases: Cases::{}, boundary: {}, edge: {}, seismic: {}, wind: {}, osb: \
+         {}, plywood: {}, status: Status::{}, stiffness_status: Status::{} }}",
+        lookup(&DIAPHRAGM_TABLES, row.text("table")?)?,
+        lookup(&SHEATHINGS, row.text("grade")?)?,
+        lookup(&FASTENERS, row.text("fastener")?)?,
+        inches(row.text("penetration_in")?)?,
+        inches(row.text("thickness_in")?)?,
+        row.text("framing_in")?.parse::<u8>()?,
+        row.text("lines")?.parse::<u8>()?,
+        lookup(&CASES, row.text("cases")?)?,
+        inches(row.text("boundary_in")?)?,
+        inches(row.text("edge_in")?)?,
+        shear(row.number("seismic_plf")?),
+        shear(row.number("wind_plf")?),
+        stiffness(row.optional("osb_kip_in"))?,
+        stiffness(row.optional("plywood_kip_in"))?,
+        row.status()?,
+        lookup(&STATUSES, row.text("stiffness_status")?)?,
+    ))
 }
 
 fn shear_wall(row: &Row) -> Result<String, Failure> {

@@ -1,4 +1,4 @@
-//! Special Design Provisions for Wind and Seismic, 2021 edition: what it changed for shear walls.
+//! Special Design Provisions for Wind and Seismic, 2021 edition: what it changed for shear walls and diaphragms.
 //!
 //! One nominal unit shear stands in its tables instead of two, and it is the earlier edition's value for wind; so in wind
 //! both come to the same allowable unit shear. What divides it is from memory. The tables themselves, and the clauses that
@@ -9,6 +9,7 @@
 
 use measure::Ratio;
 
+use crate::sdpws_2015::table_4_2::DiaphragmRow;
 use crate::sdpws_2015::table_4_3::{ShearFastener, ShearWallRow};
 use crate::sdpws_2015::{AllowableUnitShear, NominalUnitShear};
 use crate::{Source, Status};
@@ -28,6 +29,12 @@ const WITH_INNER_HOLD_DOWN: Ratio = 0.92;
 /// The nominal unit shear of a row in this edition.
 #[must_use]
 pub const fn nominal(row: &ShearWallRow) -> NominalUnitShear {
+    row.wind
+}
+
+/// The nominal unit shear of a diaphragm's row in this edition (from memory).
+#[must_use]
+pub const fn nominal_of_diaphragm(row: &DiaphragmRow) -> NominalUnitShear {
     row.wind
 }
 

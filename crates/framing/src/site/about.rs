@@ -63,19 +63,18 @@ impl<'r> About<'r> {
 
     /// The whole.
     pub fn finish(mut self) -> AboutReply {
-        let step = |step: &members::working::Step| StepReply {
+        let reading = self.reading;
+        let step = |step: members::working::Step| StepReply {
             symbol: step.symbol.to_owned(),
-            meaning: step.meaning.clone(),
-            expression: step.expression.clone(),
+            meaning: step.meaning,
+            expression: step.expression,
             value: step.value,
             unit: step.unit.to_owned(),
-            source: words::basis(step.basis, self.reading),
+            source: words::basis(step.basis, reading),
         };
-        self.reply.working = self
-            .parts
-            .iter()
-            .map(|part| WorkingReply { heading: part.heading.clone(), steps: part.steps.iter().map(step).collect() })
-            .collect();
+        let part =
+            |part: Part| WorkingReply { heading: part.heading, steps: part.steps.into_iter().map(step).collect() };
+        self.reply.working = self.parts.into_iter().map(part).collect();
         self.reply
     }
 }

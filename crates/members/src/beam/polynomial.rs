@@ -13,7 +13,13 @@ pub(super) struct Polynomial(pub(super) [f64; COEFFICIENTS]);
 impl Polynomial {
     /// Its value at `t`.
     pub(super) fn at(&self, t: f64) -> f64 {
-        self.0.iter().rev().fold(0.0, |sum, coefficient| sum * t + coefficient)
+        value(&self.0, t)
+    }
+
+    /// Its coefficients but for the zeros at the top, which change no value: most are of a lower degree than the fifth.
+    fn terms(&self) -> &[f64] {
+        let count = self.0.iter().rposition(|&coefficient| coefficient != 0.0).map_or(0, |last| last + 1);
+        &self.0[..count]
     }
 
     /// Its derivative.
@@ -52,39 +58,46 @@ impl Polynomial {
     /// The same where its derivative and that one's sign changes are known already.
     pub(super) fn crossings_between(&self, derivative: &Self, turns: &[f64], end: f64) -> Crossings {
         let mut found = Crossings::default();
-        let (mut low, mut starts_positive) = (0.0, self.at(0.0) > 0.0);
+        let (terms, slopes) = (self.terms(), derivative.terms());
+        let (mut low, mut starts_positive) = (0.0, value(terms, 0.0) > 0.0);
         for high in turns.iter().copied().chain([end]) {
-            let ends_positive = self.at(high) > 0.0;
+            let ends_positive = value(terms, high) > 0.0;
             if starts_positive != ends_positive {
-                found.push(self.closed_in(derivative, (low, high), starts_positive));
+                found.push(closed_in(terms, slopes, (low, high), starts_positive));
             }
             (low, starts_positive) = (high, ends_positive);
         }
         found
     }
+}
 
-    fn closed_in(&self, derivative: &Self, (mut low, mut high): (f64, f64), starts_positive: bool) -> f64 {
-        let mut place = match self.0 {
-            [constant, slope, 0.0, 0.0, 0.0, 0.0] => return (-constant / slope).clamp(low, high),
-            [constant, slope, square, 0.0, 0.0, 0.0] => of_the_square(constant, slope, square, (low, high)),
-            _ => 0.5 * (low + high),
-        };
-        for _ in 0..MOST_STEPS {
-            let value = self.at(place);
-            if (value > 0.0) == starts_positive {
-                low = place;
-            } else {
-                high = place;
-            }
-            let newton = place - value / derivative.at(place);
-            let next = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
-            if next == place || (next - place).abs() <= f64::EPSILON * high {
-                return next;
-            }
-            place = next;
+/// The value at `t` of the polynomial with these coefficients from the constant up.
+fn value(terms: &[f64], t: f64) -> f64 {
+    terms.iter().rev().fold(0.0, |sum, coefficient| sum * t + coefficient)
+}
+
+/// The one place between two where a polynomial with these coefficients crosses zero; `slopes` are its derivative's.
+fn closed_in(terms: &[f64], slopes: &[f64], (mut low, mut high): (f64, f64), starts_positive: bool) -> f64 {
+    let mut place = match *terms {
+        [constant, slope] => return (-constant / slope).clamp(low, high),
+        [constant, slope, square] => of_the_square(constant, slope, square, (low, high)),
+        _ => 0.5 * (low + high),
+    };
+    for _ in 0..MOST_STEPS {
+        let here = value(terms, place);
+        if (here > 0.0) == starts_positive {
+            low = place;
+        } else {
+            high = place;
         }
-        place
+        let newton = place - here / value(slopes, place);
+        let next = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
+        if next == place || (next - place).abs() <= f64::EPSILON * high {
+            return next;
+        }
+        place = next;
     }
+    place
 }
 
 /// The root of a polynomial of the second degree between two places, to be polished; halfway where rounding hides it.

@@ -39,11 +39,17 @@ pub(super) struct Demand {
 /// So much of each group of loads.
 struct Mix {
     parts: Vec<(Ratio, usize)>,
-    /// For each stretch, no less than what they come to.
-    bounds: Vec<Bounds>,
-    /// For each stretch, what they come to: worked when first asked for, since most ways never govern.
-    moments: Vec<OnceCell<Option<Turns<Moment>>>>,
-    sags: Vec<OnceCell<Option<Turns<Length>>>>,
+    /// What they come to on each stretch.
+    over: Vec<Over>,
+}
+
+/// What a way comes to on a stretch.
+struct Over {
+    /// No less than that.
+    bounds: Bounds,
+    /// That itself: worked when first asked for, since most ways never govern.
+    moments: OnceCell<Option<Turns<Moment>>>,
+    sags: OnceCell<Option<Turns<Length>>>,
 }
 
 /// No less than what a way does to a stretch: the sum of what each of its loads does somewhere in it.
@@ -177,7 +183,7 @@ impl Analysis {
         stretch: usize,
     ) -> Option<Turns<Moment>> {
         let work = || Solution::moments_of_sum(self.parts(demand, share, weight), stretch);
-        let worked = &demand.mix(share).moments[stretch];
+        let worked = &demand.mix(share).over[stretch].moments;
         if demand.own(share, weight) == 0.0 { *worked.get_or_init(work) } else { work() }
     }
 
@@ -190,7 +196,7 @@ impl Analysis {
         stretch: usize,
     ) -> Option<Turns<Length>> {
         let work = || Solution::deflections_of_sum(self.parts(demand, share, weight), stretch);
-        let worked = &demand.mix(share).sags[stretch];
+        let worked = &demand.mix(share).over[stretch].sags;
         if demand.own(share, weight) == 0.0 { *worked.get_or_init(work) } else { work() }
     }
 
@@ -274,22 +280,26 @@ impl Mix {
     /// The groups that `factor` counts. Factors are never below zero: a wind that lifts is a load below zero.
     fn of(groups: &[Group], stretches: usize, factor: impl Fn(Case, Option<usize>) -> Ratio) -> Self {
         let parts = groups.iter().enumerate().map(|(index, group)| (factor(group.case, group.stretch), index));
-        let parts: Vec<(Ratio, usize)> = parts.filter(|(times, _)| *times != 0.0).collect();
+        let mut counted = Vec::with_capacity(groups.len());
+        counted.extend(parts.filter(|(times, _)| *times != 0.0));
+        let parts: Vec<(Ratio, usize)> = counted;
         let bounds = |stretch: usize| {
             let of_group = |group: usize| Reach::of(&groups[group].solution.stretches()[stretch].extremes);
             parts.iter().fold(Reach::default(), |sum, (times, group)| sum.plus(*times, of_group(*group))).bounds()
         };
-        let bounds = (0..stretches).map(bounds).collect();
-        Self { parts, bounds, moments: vec![OnceCell::new(); stretches], sags: vec![OnceCell::new(); stretches] }
+        let over = |stretch| Over { bounds: bounds(stretch), moments: OnceCell::new(), sags: OnceCell::new() };
+        let over = (0..stretches).map(over).collect();
+        Self { parts, over }
     }
 
     /// The closest bounds that are known of a stretch.
     fn closest(&self, stretch: usize) -> Bounds {
-        let mut bounds = self.bounds[stretch];
-        if let Some(moments) = self.moments[stretch].get().copied().flatten() {
+        let over = &self.over[stretch];
+        let mut bounds = over.bounds;
+        if let Some(moments) = over.moments.get().copied().flatten() {
             (bounds.sagging, bounds.hogging) = (moments.most.value, -moments.least.value);
         }
-        if let Some(sags) = self.sags[stretch].get().copied().flatten() {
+        if let Some(sags) = over.sags.get().copied().flatten() {
             bounds.sag = sags.largest().value;
         }
         bounds

@@ -77,7 +77,7 @@ pub fn at_cut(piece: &Piece, input: &FlexureInput, analysis: &Analysis, cut: &Cu
     let mut found: Vec<Traced> = Vec::new();
     let beside = Beside::of(analysis, input, cut, weight);
     for (way, demand) in analysis.demands.iter().enumerate() {
-        let stresses = &at[demand.way.duration as usize];
+        let stresses = at.at(demand.way.duration);
         let Some((place, moment, shear)) = beside.worst(way, || analysis.with_weight(demand, weight)) else { continue };
         let rolling = analysis.stretches().iter().find(|stretch| stretch.from <= place && place <= stretch.to).map_or(
             Rolling::Held,

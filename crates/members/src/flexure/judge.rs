@@ -18,9 +18,31 @@ pub fn judge(
     analysis: &Analysis,
     more: impl Fn(&Piece, &Analysis) -> Result<Vec<Traced>, String>,
 ) -> Tried {
+    judge_for(Asked::EachLimit, piece, input, analysis, more)
+}
+
+/// Judges one piece where only what governs is asked for: what cannot use more than that is not worked, and may be left out
+/// of what was found.
+pub fn judge_governing(
+    piece: Piece,
+    input: &FlexureInput,
+    analysis: &Analysis,
+    more: impl Fn(&Piece, &Analysis) -> Result<Vec<Traced>, String>,
+) -> Tried {
+    judge_for(Asked::Governing, piece, input, analysis, more)
+}
+
+fn judge_for(
+    asked: Asked,
+    piece: Piece,
+    input: &FlexureInput,
+    analysis: &Analysis,
+    more: impl Fn(&Piece, &Analysis) -> Result<Vec<Traced>, String>,
+) -> Tried {
     let judged = Strength::of(&piece, input).and_then(|strength| {
         let weight = piece.self_weight() * input.own_weight_share;
-        let mut trial = Trial { piece: &piece, input, analysis, strength, weight, found: Vec::new() };
+        let (found, could) = (Vec::with_capacity(MOST_LIMITS), Vec::with_capacity(analysis.demands.len()));
+        let mut trial = Trial { piece: &piece, input, analysis, asked, strength, weight, found, could };
         trial.run()?;
         let picture = most_bent(&trial.found);
         more(&piece, analysis)?.into_iter().for_each(|one| keep(&mut trial.found, one));
@@ -61,13 +83,28 @@ const TOO_LARGE: &str = "The results are too large to compute. Check the units o
 /// A way of the loads, by its number, and a share that it cannot use more than.
 type Could = (Ratio, usize);
 
+/// As many limits as most pieces have.
+const MOST_LIMITS: usize = 8;
+
+/// What is asked of a piece.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Asked {
+    /// The share of each limit.
+    EachLimit,
+    /// The greatest of them alone.
+    Governing,
+}
+
 struct Trial<'a> {
     piece: &'a Piece,
     input: &'a FlexureInput,
     analysis: &'a Analysis,
-    strength: Strength,
+    asked: Asked,
+    strength: Strength<'a>,
     weight: LineLoad,
     found: Vec<Traced>,
+    /// Room for the ways that could use most of a limit.
+    could: Vec<Could>,
 }
 
 impl Trial<'_> {
@@ -94,11 +131,12 @@ impl Trial<'_> {
         work: impl Fn(&Self, usize) -> Result<Option<Traced>, String>,
     ) -> Result<(), String> {
         let analysis = self.analysis;
-        let mut could: Vec<Could> =
-            analysis.demands.iter().enumerate().filter_map(|(way, demand)| Some((bound(demand)?, way))).collect();
+        let mut could = core::mem::take(&mut self.could);
+        could.clear();
+        could.extend(analysis.demands.iter().enumerate().filter_map(|(way, demand)| Some((bound(demand)?, way))));
         while let Some(next) = (0..could.len()).reduce(|a, b| if could[b].0 > could[a].0 { b } else { a }) {
             let (most, way) = could.swap_remove(next);
-            let held = self.found.iter().find(|kept| kept.check.limit == limit).map(|kept| kept.check.share);
+            let held = self.held(limit);
             let is_less = |most: Ratio| held.is_some_and(|held| most * ROUNDING < held);
             if is_less(most) {
                 break;
@@ -112,7 +150,14 @@ impl Trial<'_> {
                 keep(&mut self.found, one);
             }
         }
+        self.could = could;
         Ok(())
+    }
+
+    /// The share that a way must come up to: of its limit, or of any where only the greatest is asked for.
+    fn held(&self, limit: Limit) -> Option<Ratio> {
+        let counts = |kept: &&Traced| self.asked == Asked::Governing || kept.check.limit == limit;
+        self.found.iter().filter(counts).map(|kept| kept.check.share).reduce(f64::max)
     }
 
     fn traced(&self, limit: Limit, at: Length, way: usize, sides: (f64, f64, &'static str)) -> Traced {
@@ -193,9 +238,13 @@ impl Trial<'_> {
                 continue;
             }
             let at = self.critical_section(stretch, support, side);
+            let durations = self.analysis.durations;
             let of_one = LoadDuration::ALL.map(|duration| {
-                let (asked, there, _) = self.strength.shear(Force::from_pounds(1.0), duration);
-                asked / there
+                let share = || {
+                    let (asked, there, _) = self.strength.shear(Force::from_pounds(1.0), duration);
+                    asked / there
+                };
+                if durations[duration as usize] { share() } else { Ratio::NAN }
             });
             let shears = self.analysis.shears_at(at, side > 0.0, self.weight).map(Force::abs).enumerate();
             let share =
@@ -341,6 +390,25 @@ mod tests {
             }
         }
         most
+    }
+
+    #[test]
+    fn what_governs_is_the_same_whether_the_rest_is_worked_or_not() {
+        for edges in [
+            Edges { top: Held::Along, bottom: Held::AtSupports },
+            Edges { top: Held::AtSupports, bottom: Held::Every(Length::from_feet(2.0)) },
+        ] {
+            let input = beam(edges);
+            let analysis = Analysis::of(&input).expect("the beam stands");
+            for piece in beam_candidates(Species::SprucePineFir, Grade::No2).map(Piece::Lumber) {
+                let each = judge(piece.clone(), &input, &analysis, |_, _| Ok(Vec::new()));
+                // Worked anew: what was worked for one piece brings the bounds of the next one closer.
+                let fresh = Analysis::of(&input).expect("the beam stands");
+                let most = judge_governing(piece, &input, &fresh, |_, _| Ok(Vec::new()));
+                assert_eq!(each.governing(), most.governing());
+                assert_eq!(each.verdict(), most.verdict());
+            }
+        }
     }
 
     #[test]

@@ -19,7 +19,7 @@ pub(crate) mod working;
 pub use analysis::Analysis;
 pub use cut::{Cut, Edge, at_cut};
 pub use input::{Acting, Bearing, Case, DeflectionLimits, Edges, FlexureInput, Held, LoadedFrom};
-pub use judge::judge;
+pub use judge::{judge, judge_governing};
 pub use result::{FlexureAnswer, SupportForce, Traced, Tried};
 pub use strength::Piece;
 

@@ -1,6 +1,8 @@
 //! What a piece has to set against what is asked of it.
 
-use lumber::{AdjustedStresses, Conditions, Family, LoadDuration, Member, Product, SheetJoist};
+use core::cell::OnceCell;
+
+use lumber::{AdjustedStresses, Conditions, DesignBasis, Family, LoadDuration, Member, Product, SheetJoist};
 use measure::{Area, FlexuralRigidity, Force, Length, LineLoad, Moment, Ratio, Stress};
 use standards::nds_2018::chapter_3::{self, BendingCase};
 use standards::nds_2018::chapter_4::{LateralSupport, lateral_support_for_full_strength};
@@ -98,18 +100,51 @@ pub(super) enum Rolling {
 }
 
 /// A piece ready to be judged.
-pub(super) enum Strength {
-    Lumber { member: Member, at: Box<[AdjustedStresses; LoadDuration::ALL.len()]> },
-    Sheet(SheetJoist),
+pub(super) enum Strength<'p> {
+    Lumber { member: &'p Member, at: Box<ByDuration> },
+    Sheet(&'p SheetJoist),
 }
 
-impl Strength {
-    pub(super) fn of(piece: &Piece, input: &FlexureInput) -> Result<Self, String> {
+/// Stresses of a piece.
+pub(crate) struct ByDuration {
+    basis: DesignBasis,
+    lasting: AdjustedStresses,
+    of: [OnceCell<Timed>; LoadDuration::ALL.len()],
+}
+
+/// Those that go with the duration of a load.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Timed {
+    pub(super) fb_star: Stress,
+    pub(super) fv: Stress,
+}
+
+impl ByDuration {
+    fn of(basis: DesignBasis) -> Self {
+        let lasting = basis.stresses(LoadDuration::ALL[0]);
+        Self { basis, lasting, of: [const { OnceCell::new() }; LoadDuration::ALL.len()] }
+    }
+
+    /// Worked when first asked for: most loads have two or three durations.
+    pub(super) fn at(&self, duration: LoadDuration) -> Timed {
+        *self.of[duration as usize].get_or_init(|| {
+            let (fb_star, fv) = self.basis.bending_and_shear(duration);
+            Timed { fb_star, fv }
+        })
+    }
+
+    /// For what no duration changes: stiffness, and crushing across the grain.
+    pub(super) const fn lasting(&self) -> &AdjustedStresses {
+        &self.lasting
+    }
+}
+
+impl<'p> Strength<'p> {
+    pub(super) fn of(piece: &'p Piece, input: &FlexureInput) -> Result<Self, String> {
         match piece {
             Piece::Lumber(member) => {
                 let basis = member.design_basis(&conditions(piece, input)).map_err(|problem| problem.to_string())?;
-                let at = LoadDuration::ALL.map(|duration| basis.stresses(duration));
-                Ok(Self::Lumber { member: member.clone(), at: Box::new(at) })
+                Ok(Self::Lumber { member, at: Box::new(ByDuration::of(basis)) })
             }
             Piece::Sheet(joist) => {
                 if input.edges.top != Held::Along {
@@ -119,7 +154,7 @@ impl Strength {
                             .to_owned(),
                     );
                 }
-                Ok(Self::Sheet(joist.clone()))
+                Ok(Self::Sheet(joist))
             }
         }
     }
@@ -127,7 +162,7 @@ impl Strength {
     /// Bending stiffness.
     pub(super) fn rigidity(&self) -> FlexuralRigidity {
         match self {
-            Self::Lumber { member, at } => at[0].e * member.section().second_moment_strong,
+            Self::Lumber { member, at } => at.lasting().e * member.section().second_moment_strong,
             Self::Sheet(joist) => joist.ei(),
         }
     }
@@ -160,7 +195,7 @@ impl Strength {
         let effective = chapter_3::effective_length(case, unbraced, section.depth).value;
         match chapter_3::slenderness_ratio(effective, section.depth, section.breadth) {
             Err(outside) => Rolling::TooSlender(outside.given / MOST_SLENDER),
-            Ok(ratio) => chapter_3::critical_buckling_stress(at[0].e_min_weak, ratio.value)
+            Ok(ratio) => chapter_3::critical_buckling_stress(at.lasting().e_min_weak, ratio.value)
                 .map_or(Rolling::TooSlender(1.0), |critical| Rolling::At(critical.value)),
         }
     }
@@ -173,11 +208,28 @@ impl Strength {
         rolling: Rolling,
         span: Length,
     ) -> (f64, f64, &'static str) {
+        self.bending_with(moment, duration, rolling, self.volume(span))
+    }
+
+    /// What a long, deep piece loses; one where it loses nothing.
+    fn volume(&self, span: Length) -> Ratio {
+        match self {
+            Self::Lumber { member, .. } => member.volume_factor(span).map_or(1.0, |factor| factor.value),
+            Self::Sheet(_) => 1.0,
+        }
+    }
+
+    fn bending_with(
+        &self,
+        moment: Moment,
+        duration: LoadDuration,
+        rolling: Rolling,
+        volume: Ratio,
+    ) -> (f64, f64, &'static str) {
         match self {
             Self::Lumber { member, at } => {
-                let strength = &at[duration as usize];
+                let strength = at.at(duration);
                 let stability = stability(rolling, strength.fb_star);
-                let volume = member.volume_factor(span).map_or(1.0, |factor| factor.value);
                 let allowed = strength.fb_star * stability.min(volume);
                 ((moment / member.section().section_modulus_strong).psi(), allowed.psi(), "psi")
             }
@@ -196,10 +248,10 @@ impl Strength {
         span: Length,
         asked: [bool; LoadDuration::ALL.len()],
     ) -> [Option<Ratio>; LoadDuration::ALL.len()] {
-        let one = Moment::from_inch_pounds(1.0);
+        let (one, volume) = (Moment::from_inch_pounds(1.0), self.volume(span));
         LoadDuration::ALL.map(|duration| {
             let share = || {
-                let (demand, capacity, _) = self.bending(one, duration, rolling, span);
+                let (demand, capacity, _) = self.bending_with(one, duration, rolling, volume);
                 demand / capacity
             };
             asked[duration as usize].then(share)
@@ -212,7 +264,7 @@ impl Strength {
             Self::Lumber { member, at } => {
                 let section = member.section();
                 let stress = chapter_3::rectangular_shear_stress(shear, section.breadth, section.depth).value;
-                (stress.psi(), at[duration as usize].fv.psi(), "psi")
+                (stress.psi(), at.at(duration).fv.psi(), "psi")
             }
             Self::Sheet(joist) => (shear.pounds(), joist.shear().pounds() * duration.factor().value, "lb"),
         }
@@ -230,7 +282,7 @@ impl Strength {
             Self::Lumber { member, at } => {
                 let stress = chapter_3::bearing_stress(reaction, member.section().breadth, length).value;
                 let helped = chapter_3::bearing_area_factor(length, to_end).map_or(1.0, |factor| factor.value);
-                let own = at[0].fc_perp * helped;
+                let own = at.lasting().fc_perp * helped;
                 (stress.psi(), below.map_or(own, |below| below.min(own)).psi(), "psi")
             }
             Self::Sheet(joist) => {

@@ -20,7 +20,13 @@ pub(crate) fn feet(length: Length) -> String {
 
 pub(super) fn working(tried: &Tried, input: &FlexureInput, analysis: &Analysis) -> Vec<Part> {
     let Ok(strength) = Strength::of(&tried.piece, input) else { return Vec::new() };
-    let sheet = Sheet { tried, input, analysis, strength };
+    let mut ways: Vec<usize> = tried.found.iter().map(|found| found.way).collect();
+    ways.sort_unstable();
+    ways.dedup();
+    let weight = tried.piece.self_weight() * input.own_weight_share;
+    let solved = |way: usize| Some((way, analysis.with_weight(analysis.demands.get(way)?, weight)?));
+    let solutions = ways.into_iter().filter_map(solved).collect();
+    let sheet = Sheet { tried, input, analysis, strength, solutions };
     let mut parts = vec![sheet.spans(), sheet.loads()];
     parts.extend(tried.found.iter().map(|found| sheet.part(found)));
     parts.retain(|part| !part.steps.is_empty());
@@ -31,7 +37,9 @@ struct Sheet<'a> {
     tried: &'a Tried,
     input: &'a FlexureInput,
     analysis: &'a Analysis,
-    strength: Strength,
+    strength: Strength<'a>,
+    /// Each way of the loads that governs something, solved.
+    solutions: Vec<(usize, Solution)>,
 }
 
 impl Sheet<'_> {
@@ -96,9 +104,8 @@ impl Sheet<'_> {
         }
     }
 
-    fn solution(&self, found: &Traced) -> Option<Solution> {
-        let weight = self.tried.piece.self_weight() * self.input.own_weight_share;
-        self.analysis.with_weight(self.analysis.demands.get(found.way)?, weight)
+    fn solution(&self, found: &Traced) -> Option<&Solution> {
+        self.solutions.iter().find(|(way, _)| *way == found.way).map(|(_, solution)| solution)
     }
 
     /// The combination, with the pattern of spans.
@@ -159,7 +166,7 @@ impl Sheet<'_> {
                 part.step("f_b", "bending stress", expression, (found.check.demand, "psi"), Basis::Arithmetic);
                 if let Ok(adjusted) = member.adjusted(&conditions(&self.tried.piece, self.input), demand.way.duration) {
                     adjusted_step(&mut part, &adjusted.fb_star, "bending strength but for rolling over");
-                    let stretch = self.stretch(&solution, found.at);
+                    let stretch = self.stretch(solution, found.at);
                     let held = if top { self.input.edges.top } else { self.input.edges.bottom };
                     if let Some(stretch) = stretch {
                         let span = stretch.to - stretch.from;
@@ -315,8 +322,11 @@ impl Sheet<'_> {
         match &self.strength {
             Strength::Lumber { member, at } => {
                 let section = member.section();
-                let expression =
-                    format!("{} × {}", figure(at[0].e.psi()), figure(section.second_moment_strong.inches_fourth()));
+                let expression = format!(
+                    "{} × {}",
+                    figure(at.lasting().e.psi()),
+                    figure(section.second_moment_strong.inches_fourth())
+                );
                 part.step("E'I", "stiffness", expression, (rigidity / 1e6, "million lb-in²"), Basis::Arithmetic);
             }
             Strength::Sheet(_) => {

@@ -120,7 +120,7 @@ pub fn check_stud(input: &StudInput) -> Result<StudAnswer, String> {
     let member = tried[judged].member.clone();
     let most = along(&input.on_each(), false).iter().map(|(_, _, force)| *force).fold(Force::ZERO, Force::max);
     Ok(StudAnswer {
-        tallest: tallest(&member, input),
+        tallest: tallest(&tried[judged], input),
         table: table(&member, input),
         most,
         working: working(&tried[judged], input),
@@ -243,12 +243,14 @@ impl Left {
 }
 
 /// The tallest that a stud may be with all else as it is, to 1/16 in below it.
-fn tallest(member: &Member, input: &StudInput) -> Option<(Length, Limit)> {
-    crate::joist::longest_span(input.stands.height, |height| {
+fn tallest(as_judged: &Tried, input: &StudInput) -> Option<(Length, Limit)> {
+    // Too slender for the standard to give a number: too tall.
+    let governing = |tried: &Tried| {
+        tried.governing().map_or((f64::INFINITY, Limit::Slenderness), |check| (check.share, check.limit))
+    };
+    crate::joist::longest_span(input.stands.height, Some(governing(as_judged)), |height| {
         let stands = Uprights { height, ..input.stands };
-        let tried = judge(member.clone(), &StudInput { stands, ..input.clone() });
-        // Too slender for the standard to give a number: too tall.
-        Some(tried.governing().map_or((f64::INFINITY, Limit::Slenderness), |check| (check.share, check.limit)))
+        Some(governing(&judge(as_judged.member.clone(), &StudInput { stands, ..input.clone() })))
     })
 }
 

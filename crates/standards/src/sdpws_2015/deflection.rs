@@ -32,6 +32,14 @@ pub struct PanelRigidity {
     pounds_per_inch: f64,
 }
 
+impl PanelRigidity {
+    /// In pounds an inch.
+    #[must_use]
+    pub const fn pounds_per_inch(self) -> f64 {
+        self.pounds_per_inch
+    }
+}
+
 /// Panels as their rigidity is printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PanelMake {
