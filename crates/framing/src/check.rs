@@ -71,6 +71,8 @@ pub enum CheckRequest {
     HoldDown(Box<QuickCase<bracing::HoldDown>>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickCase<bracing::Uplift>>),
+    /// The layers of a wall from the studs out.
+    WallLayers(Box<QuickCase<bracing::WallLayers>>),
 }
 
 /// What one line answers.
@@ -123,6 +125,8 @@ pub enum CheckResponse {
     HoldDown(Box<QuickReply>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickReply>),
+    /// The layers of a wall from the studs out.
+    WallLayers(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -176,6 +180,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::PerforatedWall(case) => of_quick(case, CheckResponse::PerforatedWall),
         CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
+        CheckRequest::WallLayers(case) => of_quick(case, CheckResponse::WallLayers),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -240,6 +245,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::PerforatedWall>(),
         Kind::of_quick::<bracing::HoldDown>(),
         Kind::of_quick::<bracing::Uplift>(),
+        Kind::of_quick::<bracing::WallLayers>(),
     ]
 }
 

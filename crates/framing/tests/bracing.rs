@@ -162,6 +162,11 @@ fn lists_and_ties_are_refused_with_a_reason() {
         (BracingKind::HoldDown, "storey_pushes", "1000, 1000, 1000, 1000"),
         (BracingKind::HoldDown, "storey_heights", "9', 9', 9'"),
         (BracingKind::HoldDown, "storey_deads", "-40"),
+        (BracingKind::WallLayers, "wall_layers", "panel"),
+        (BracingKind::WallLayers, "wall_layers", "panel 7/16, chewing gum 1"),
+        (BracingKind::WallLayers, "wall_layers", "panel 40"),
+        (BracingKind::WallLayers, "wall_layers", "foam 0, panel 7/16"),
+        (BracingKind::WallLayers, "wall_layers", ","),
         (BracingKind::Uplift, "rafter_tie", "a good strap"),
         (BracingKind::Uplift, "rafter_tie", "5 lb"),
         (BracingKind::Uplift, "rafter_tie", "3 16d"),
@@ -210,6 +215,23 @@ fn ties_of_a_truss_by_the_codes_table() {
     // Own arithmetic: three toe nails, 1.6 × 21.3 lb each (NDS 2018 12.2.3, 12.5.4): the sheet's 21.3 is rounded.
     assert!((tie.capacity - 3.0 * 1.6 * 21.3).abs() < 0.3, "{}", tie.capacity);
     assert!(tie.ratio > 1.0 && reply.action[0].starts_with("Rafter to plate"), "{:?}", reply.action);
+}
+
+/// Field case FC-67: an inch of foam between stud and strand board: no value, an engineer or the maker's evaluation. Before
+/// the board it is a fastener's length.
+#[test]
+fn a_panel_over_foam_braces_nothing() {
+    let over = answered(BracingKind::WallLayers, &[("wall_layers", "foam 1, osb 7/16, wrap, siding 1/2")]);
+    assert_eq!(over.verdict, "braces nothing");
+    assert_eq!(over.reason.as_deref(), Some("Foam lies between the panel and its studs."));
+    assert!(over.action[0].contains("engineer") && over.fact("panel_nail_least_in").is_none());
+    let under = [("wall_layers", "osb 7/16, wrap, foam 1, strapping 3/4, siding 1/2"), ("outer_long", "3")];
+    let under = answered(BracingKind::WallLayers, &under);
+    assert_eq!(under.verdict, "too short a fastener");
+    assert_eq!(under.fact("outer_fastener_least_in"), Some(0.4375 + 1.0 + 0.75 + 1.25));
+    let alone = answered(BracingKind::WallLayers, &[("wall_layers", "insulated panel 1, wrap, siding 1/2")]);
+    assert_eq!((alone.verdict.as_str(), alone.size.as_str()), ("braces nothing", "No panel"));
+    assert!(alone.action[0].starts_with("What insulates does not brace"), "{:?}", alone.action);
 }
 
 /// Where the wind is worked out it is what Site says of the eaves: the same net uplift.

@@ -11,9 +11,6 @@ use crate::scene::{Ink, Mark, Scene, Weight};
 /// Pixels that a picture is wide on a phone in the hand, its edges left out: figures keep their size there.
 const PHONE: f64 = 300.0;
 
-/// About how wide a letter is on the sheet, pixels.
-const LETTER: f64 = 9.2;
-
 /// A drawing in the making. Lengths of paper, which figures need, are in pixels of a phone.
 pub(crate) struct Pen {
     left: f64,
@@ -63,9 +60,8 @@ impl Pen {
     }
 
     /// A word that begins here.
-    pub(crate) fn label_from(&mut self, (left, y): (f64, f64), text: &str) {
-        let middle = left + self.paper(LETTER / 2.0 * text.chars().count() as f64);
-        self.label((middle, y), text);
+    pub(crate) fn label_from(&mut self, from: (f64, f64), text: &str) {
+        self.marks.push(Mark::Words { from, text: text.to_owned() });
     }
 
     /// A place that brings a reading to hand.

@@ -107,6 +107,13 @@ pub enum Mark {
         /// Turned a quarter to the left, to run up a stud.
         upright: bool,
     },
+    /// Words that begin at a place.
+    Words {
+        /// Left end of the text, at its middle height, inches.
+        from: (f64, f64),
+        /// The words.
+        text: String,
+    },
     /// An unseen place that a tap finds.
     Pick {
         /// One corner, inches.

@@ -21,7 +21,7 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 12] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 15] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
@@ -47,6 +47,12 @@ const CASES: [(BracingKind, &[(&str, &str)]); 12] = [
             ("header_tie", "1500"),
         ],
     ),
+    (BracingKind::WallLayers, &[]),
+    (BracingKind::WallLayers, &[("wall_layers", "foam 1, osb 7/16, siding 1/2"), ("outer_long", "2")]),
+    (
+        BracingKind::WallLayers,
+        &[("wall_layers", "gypsum 5/8, panel 15/32, wrap, gap 3/8, siding 1/2"), ("panel_nail", "10d")],
+    ),
     (BracingKind::Uplift, &[("uplift_given", "80"), ("bolt_washer", "plate"), ("sill_tie", "panels")]),
 ];
 
@@ -57,7 +63,7 @@ fn numbers(mark: &Mark) -> Vec<f64> {
         | Mark::Arrow { from, to, .. }
         | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
         Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } => vec![at.0, at.1],
+        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
     }
 }
 
@@ -70,7 +76,7 @@ fn every_kind_answers_draws_and_says_what_it_draws() {
         assert!(!shown.answer.figure.is_empty() && !shown.answer.word.is_empty(), "{what}");
         assert!(shown.picture.alt.len() > 30 && shown.picture.marks.len() > 3, "{what}: {}", shown.picture.alt);
         assert!(shown.picture.marks.iter().flat_map(numbers).all(f64::is_finite), "{what}");
-        assert!(shown.cautions.len() >= 2 && !shown.assumptions.is_empty(), "{what}");
+        assert!(shown.cautions.len() >= 2 && (!shown.assumptions.is_empty() || of.len() >= 2), "{what}");
         for step in shown.working.iter().flat_map(|part| &part.steps) {
             assert!(!step.source.is_empty() && !step.meaning.is_empty(), "{what}: {step:?}");
         }
@@ -122,6 +128,9 @@ fn verdicts_have_their_state() {
     let heavy = [("storey_pushes", "4000, 4000"), ("hold_down_label", "90000")];
     assert_eq!(state(BracingKind::HoldDown, &heavy), short("the post is too small"));
     assert_eq!(state(BracingKind::HoldDown, &[]).1, State::Told);
+    assert_eq!(state(BracingKind::WallLayers, &[]), ("braces the wall".to_owned(), State::Carries));
+    assert_eq!(state(BracingKind::WallLayers, &[("wall_layers", "foam 1, panel 1/2")]), short("braces nothing"));
+    assert_eq!(state(BracingKind::WallLayers, &[("outer_long", "2")]), short("too short a fastener"));
     let none = [("rafter_tie", "none"), ("uplift_given", "300")];
     assert_eq!(state(BracingKind::Uplift, &none), short("not enough"));
 }
@@ -136,11 +145,11 @@ fn the_weakest_link_is_named_on_the_picture() {
         .marks
         .iter()
         .filter_map(|mark| match mark {
-            Mark::Label { text, .. } => Some(text.as_str()),
+            Mark::Label { text, .. } | Mark::Words { text, .. } => Some(text.as_str()),
             _ => None,
         })
         .collect();
-    assert!(labels.contains(&"Rafter to plate: the weakest"), "{labels:?}");
+    assert!(labels.contains(&"Weakest: rafter to plate"), "{labels:?}");
     assert!(shown.answer.share_text.contains("rafter to plate"), "{}", shown.answer.share_text);
 }
 

@@ -112,7 +112,7 @@ fn corners(scene: &Scene) -> Vec<(f64, f64)> {
                 vec![*from, *to]
             }
             Mark::Shape { points, .. } => points.clone(),
-            Mark::Label { at, .. } => vec![*at],
+            Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![*at],
         })
         .collect()
 }

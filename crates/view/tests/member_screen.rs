@@ -68,7 +68,7 @@ fn numbers(mark: &Mark) -> Vec<f64> {
             vec![from.0, from.1, to.0, to.1]
         }
         Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } => vec![at.0, at.1],
+        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
     }
 }
 

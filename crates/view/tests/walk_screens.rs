@@ -78,7 +78,7 @@ fn corners(scene: &Scene) -> Vec<(f64, f64)> {
         | Mark::Arrow { from, to, .. }
         | Mark::Pick { from, to, .. } => vec![*from, *to],
         Mark::Shape { points, .. } => points.clone(),
-        Mark::Label { at, .. } => vec![*at],
+        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![*at],
     };
     scene.marks.iter().flat_map(of).collect()
 }

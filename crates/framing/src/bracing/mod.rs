@@ -6,6 +6,7 @@
 mod ends;
 mod frame;
 mod hold_down;
+mod layers;
 mod lists;
 mod perforated_wall;
 mod shear_wall;
@@ -28,8 +29,16 @@ pub enum BracingKind {
     HoldDown,
     /// The path of uplift from the rafters to the footing.
     Uplift,
+    /// The layers of a wall from the studs out.
+    WallLayers,
 }
 
+/// The verdict where the layers of a wall brace it.
+pub const BRACES: &str = "braces the wall";
+/// The verdict where they do not.
+pub const BRACES_NOTHING: &str = "braces nothing";
+/// The verdict where a fastener is too short.
+pub const TOO_SHORT: &str = "too short a fastener";
 /// The verdict where there is not enough of a wall, or of what holds.
 pub const NOT_ENOUGH: &str = "not enough";
 /// The verdict where the hold-down's label says less than is asked of it.
@@ -38,7 +47,8 @@ pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
 pub const POST_TOO_SMALL: &str = "the post is too small";
 
 impl QuickKind for BracingKind {
-    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift];
+    const ALL: &'static [Self] =
+        &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift, Self::WallLayers];
 
     const OWN: &'static [FieldSpec] = BRACING_FIELDS;
 
@@ -48,6 +58,7 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "perforated_wall",
             Self::HoldDown => "hold_down",
             Self::Uplift => "uplift",
+            Self::WallLayers => "wall_layers",
         }
     }
 
@@ -57,6 +68,7 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "Wall with openings",
             Self::HoldDown => "Hold-downs",
             Self::Uplift => "Path of uplift",
+            Self::WallLayers => "Wall layers",
         }
     }
 
@@ -66,6 +78,7 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::FIELDS,
             Self::HoldDown => hold_down::FIELDS,
             Self::Uplift => uplift::FIELDS,
+            Self::WallLayers => layers::FIELDS,
         }
     }
 
@@ -79,8 +92,9 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::answer(reading),
             Self::HoldDown => hold_down::answer(reading),
             Self::Uplift => uplift::answer(reading),
+            Self::WallLayers => layers::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers);

@@ -255,7 +255,7 @@ fn told(link: Link) -> (String, Option<LinkAt>, &'static str) {
 
 fn held(link: &LinkAnswer) -> String {
     match &link.held {
-        Held::Unknown => "not said".to_owned(),
+        Held::Unknown => "what?".to_owned(),
         Held::Nothing => "nothing".to_owned(),
         Held::Carries(force) => format!("{} lb", figure(force.pounds().floor())),
         Held::Refused(_) => "may not count".to_owned(),

@@ -113,6 +113,25 @@ pub enum Drawn {
     Wall(DrawnWall),
     /// The path of uplift.
     Path(Vec<DrawnLink>),
+    /// The layers of a wall.
+    Layers(DrawnLayers),
+}
+
+/// A wall cut through, its layers from the studs out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnLayers {
+    /// Name and thickness of each; none thick of a barrier.
+    pub layers: Vec<(String, Length)>,
+    /// The panel's place among them.
+    pub panel: Option<usize>,
+    /// Length of the panel's nail.
+    pub panel_nail: Length,
+    /// Whether it reaches; none where no panel counts.
+    pub panel_nail_reaches: Option<bool>,
+    /// The outer fastener: the place of what it holds among the layers, its least length, and its length where it is said.
+    pub outer: Option<(usize, Length, Option<Length>)>,
+    /// Whether the panels brace.
+    pub braces: bool,
 }
 
 /// Where in a house a link of the path of uplift is.

@@ -1,5 +1,6 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
+mod layers;
 mod path;
 mod wall;
 
@@ -23,6 +24,9 @@ impl Shown for BracingKind {
     fn speaks(self, id: &str, reading: &Reading) -> bool {
         match id {
             "floor_tie" => reading.word("uplift_storeys") != Some("1"),
+            "furring_nail" | "furring_nail_every" | "cladding_weighs" => {
+                reading.word("wall_layers").is_some_and(|layers| layers.contains("furring"))
+            }
             "header_tie" | "jamb_tie" => reading.length("uplift_opening").is_some(),
             "roof_kind" | "ceiling_dead" | "enclosure" => reading.number("uplift_given").is_none(),
             _ => true,
@@ -43,6 +47,7 @@ impl Shown for BracingKind {
         match &reply.drawn {
             Drawn::Wall(drawn) => wall::picture(drawn, reply),
             Drawn::Path(links) => path::picture(links, reply),
+            Drawn::Layers(drawn) => layers::picture(drawn, reply),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

@@ -13,7 +13,7 @@ const LINK: f64 = 52.0;
 const WALL: f64 = 44.0;
 const THICK: f64 = 18.0;
 /// Where the words begin.
-const WORDS: f64 = 92.0;
+const WORDS: f64 = 84.0;
 const WIDTH: f64 = 300.0;
 
 pub(super) fn picture(links: &[DrawnLink], reply: &QuickReply) -> Scene {
@@ -98,9 +98,9 @@ fn ring(pen: &mut Pen, link: &DrawnLink, y: f64) {
         None => pen.label((WALL, y), "?"),
     }
     pen.line((WALL + 9.0, y), (WORDS - 6.0, y), Weight::Fine, ink);
-    let name = if link.weakest { format!("{}: the weakest", link.name) } else { link.name.clone() };
-    pen.label_from((WORDS, y - 9.0), &capital(&name));
-    pen.label_from((WORDS, y + 9.0), &format!("{} of {}", link.demand, link.held));
+    let name = if link.weakest { format!("Weakest: {}", link.name) } else { capital(&link.name) };
+    pen.label_from((WORDS, y - 9.0), &name);
+    pen.label_from((WORDS, y + 9.0), &format!("{} on {}", link.demand, link.held));
     let input = match link.at {
         LinkAt::Plate => "rafter_tie",
         LinkAt::Studs => "plate_tie",

@@ -1,6 +1,6 @@
 //! The answer of a member, and its bars.
 
-use framing::bracing::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
+use framing::bracing::{BRACES, BRACES_NOTHING, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL, TOO_SHORT};
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
 use framing::words::{figure, percent};
@@ -18,8 +18,9 @@ pub(super) fn state_of(verdict: &str) -> State {
     ];
     let found = all.into_iter().find(|(of, _)| framing::words::verdict(*of) == verdict);
     match verdict {
-        NOT_ALLOWED | NOT_ENOUGH | HOLD_DOWN_TOO_WEAK | POST_TOO_SMALL | "does not fit" | "not allowed" => State::Short,
-        "allowed" => State::Carries,
+        NOT_ALLOWED | NOT_ENOUGH | HOLD_DOWN_TOO_WEAK | POST_TOO_SMALL | BRACES_NOTHING | TOO_SHORT
+        | "does not fit" | "not allowed" => State::Short,
+        "allowed" | BRACES => State::Carries,
         "still to be said" => State::NotKnown,
         _ => found.map_or(State::Told, |(_, state)| state),
     }

@@ -18,7 +18,7 @@ fn rightmost(mark: &Mark) -> f64 {
             from.0.max(to.0)
         }
         Mark::Shape { points, .. } => points.iter().map(|point| point.0).fold(f64::MIN, f64::max),
-        Mark::Label { at, .. } => at.0,
+        Mark::Label { at, .. } | Mark::Words { from: at, .. } => at.0,
         // Nothing is drawn there.
         Mark::Pick { .. } => f64::MIN,
     }

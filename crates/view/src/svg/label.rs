@@ -7,3 +7,8 @@ pub fn label((x, y): (f64, f64), text: &str, upright: bool) -> Markup {
     let turn = upright.then(|| format!("rotate(-90 {x} {y})"));
     html! { text.word x=(x) y=(y) transform=[turn] { (text) } }
 }
+
+/// A text that begins at a point, in pixels.
+pub fn words((x, y): (f64, f64), text: &str) -> Markup {
+    html! { text.word.begins x=(x) y=(y) { (text) } }
+}

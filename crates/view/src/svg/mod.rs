@@ -78,7 +78,7 @@ const LAYERS: u8 = 4;
 fn layer(mark: &Mark, hand: &str) -> u8 {
     match mark {
         Mark::Dimension { field, .. } if *field == Some(hand) => 3,
-        Mark::Label { .. } => 2,
+        Mark::Label { .. } | Mark::Words { .. } => 2,
         Mark::Dimension { .. } | Mark::Arrow { .. } => 1,
         Mark::Shape { .. } | Mark::Line { .. } | Mark::Pick { .. } => 0,
     }
@@ -108,6 +108,7 @@ fn mark(mark: &Mark, fit: Fit, hand: &str) -> Markup {
         }
         Mark::Arrow { from, to, figure, ink } => arrow::arrow(fit.at(*from), fit.at(*to), figure, *ink),
         Mark::Label { at, text, upright } => label::label(fit.at(*at), text, *upright),
+        Mark::Words { from, text } => label::words(fit.at(*from), text),
         Mark::Pick { .. } => html! {},
     }
 }
