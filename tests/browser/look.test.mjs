@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { line, next, openSaved, save, type } from "./desk.mjs";
 import { assertAccessible, assertFitsWidth, journey, ready } from "./harness.mjs";
+import { BRACING, MEMBERS } from "./kinds.mjs";
 import { back, fillIn, key, log, look as lookAt, openWalk, startWalk } from "./walk.mjs";
 
 const themeOf = (page) => page.evaluate(() => document.documentElement.dataset.theme);
@@ -49,26 +50,40 @@ async function everyScreen(page, look) {
   await page.getByRole("link", { name: "Joists, rafters, studs, posts" }).tap();
   await everyScreenOfMembers(page, look);
   await page.getByRole("link", { name: "Bracing" }).tap();
-  await page.waitForURL(/#\/bracing/);
+  await everyScreenOfBracing(page, look);
+  await page.getByRole("link", { name: "Layout" }).tap();
+  await page.waitForURL(/#\/layout/);
   await ready(page);
-  await look("Bracing");
+  await look("Layout");
   await everyScreenOfSite(page, look);
 }
 
-/** The same for the members beside the header. */
-async function everyScreenOfMembers(page, look) {
-  await page.waitForURL(/\/member\//);
-  await ready(page);
-  for (const kind of ["Joist", "Beam", "Rafter", "Ridge", "Hip, valley", "Stud", "Post", "Notch, hole", "Span table"]) {
+/** Every kind of quick check of a page, with all its inputs. */
+async function everyKind(page, look, kinds) {
+  for (const kind of kinds) {
     await page.locator("details.kinds:not([open]) summary").tap();
-    await look(`the choice of a member, at ${kind}`);
-    await page.locator(".kind", { hasText: kind }).tap();
+    await look(`the choice of a kind, at ${kind}`);
+    await page.locator(".kind").getByText(kind, { exact: true }).tap();
     await page.getByRole("heading", { level: 1, name: kind, exact: true }).waitFor({ state: "attached" });
     await look(kind);
     const folded = page.locator(".inputs details:not([open]) > summary");
     while (await folded.count()) await folded.first().tap();
     await look(`all inputs of ${kind}`);
   }
+}
+
+/** The same for Bracing. */
+async function everyScreenOfBracing(page, look) {
+  await page.waitForURL(/\/bracing\//);
+  await ready(page);
+  await everyKind(page, look, BRACING);
+}
+
+/** The same for the members beside the header. */
+async function everyScreenOfMembers(page, look) {
+  await page.waitForURL(/\/member\//);
+  await ready(page);
+  await everyKind(page, look, MEMBERS);
   await page.locator("details.kinds:not([open]) summary").tap();
   await page.locator(".kind", { hasText: "Rafter" }).tap();
   await page.getByRole("button", { name: "Working", exact: true }).tap();

@@ -3,11 +3,11 @@ import assert from "node:assert/strict";
 import { rm } from "node:fs/promises";
 import { test } from "node:test";
 import { Phone, SITE_DIR, assertFitsWidth, journey, kept, kill, ready, temporaryFolder, until } from "./harness.mjs";
+import { MEMBERS, lookAt } from "./kinds.mjs";
 import { Site } from "./server.mjs";
 import { answer, fillIn, plain } from "./walk.mjs";
 
 const key = (page, name) => page.getByRole("button", { name, exact: true });
-const KINDS = ["Joist", "Beam", "Rafter", "Ridge", "Hip, valley", "Stud", "Post", "Notch, hole", "Span table"];
 
 /** Opens the page from the header's, as a thumb does. */
 async function openMember(phone, page = phone.page) {
@@ -17,13 +17,6 @@ async function openMember(phone, page = phone.page) {
   await page.waitForURL(/\/member\//);
   await ready(page);
   return page;
-}
-
-/** Looks at another kind. */
-async function lookAt(page, kind) {
-  await page.locator("details.kinds summary").tap();
-  await page.locator(".kind", { hasText: kind }).tap();
-  await page.getByRole("heading", { level: 1, name: kind, exact: true }).waitFor({ state: "attached" });
 }
 
 journey("a joist from a clear span to a size, with no signal, and it is there after a restart of the page", {}, async ({ site, phone }) => {
@@ -54,7 +47,7 @@ journey("every kind opens by touch, answers, and fits the width, with no signal"
   const page = await openMember(phone);
   await kept(page);
   await site.stop();
-  for (const kind of KINDS.slice(1)) {
+  for (const kind of MEMBERS.slice(1)) {
     await lookAt(page, kind);
     const said = await answer(page);
     assert.ok(said.length > 5, `${kind}: ${said}`);

@@ -1,5 +1,5 @@
-// The phone and the command give the same digits: 200 random headers and 200 random other members answered by the core in
-// the browser, built as the app's is, and by the command on this machine, compared byte for byte.
+// The phone and the command give the same digits: 200 random headers, 200 random other members and 200 random walls
+// answered by the core in the browser, built as the app's is, and by the command on this machine, compared byte for byte.
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { journey, withCoreModule } from "./harness.mjs";
@@ -50,6 +50,27 @@ function members() {
   return Array.from({ length: CASES }, (_, index) => ({ ...kinds[index % kinds.length](), ...wood() }));
 }
 
+function walls() {
+  const { pick, number } = dice(20251130);
+  const length = (low, high) => `${number(low, high)}' ${number(0, 11)}-${pick([1, 3, 5, 7])}/8"`;
+  const wall = () => ({
+    wall_pieces: `${length(2, 6)}, ${length(2, 9)}`,
+    wall_push: `${number(400, 6000, 1)} lb`,
+    wall_high: length(8, 12),
+    drawn_size: pick([undefined, "7/16 8d 4", "15/32 10d 3 both faces", "15/32 structural i 8d 6"]),
+    species: pick(["SPF", "HF", "DF-L", "SP"]),
+    provisions: pick(["2015", "2021"]),
+  });
+  const kinds = [
+    () => ({ check: "shear_wall", ...wall() }),
+    () => ({ check: "perforated_wall", ...wall(), wall_openings: `${length(2, 6)} x ${length(3, 6)}` }),
+    () => ({ check: "hold_down", storey_pushes: `${number(200, 2000)}, ${number(200, 2000)}`, wall_long: length(3, 12) }),
+    () => ({ check: "uplift", wind_speed: `${number(100, 170, 1)} mph`, exposure: pick(["B", "C", "D"]), rafter_tie: "3 8d common" }),
+    () => ({ check: "wall_layers", wall_layers: `panel 7/16, barrier, foam ${pick([1, 2])}, furring 3/4, cladding ${pick(["1/2", "3/8"])}` }),
+  ];
+  return Array.from({ length: CASES }, (_, index) => kinds[index % kinds.length]());
+}
+
 function headers() {
   const { pick, number } = dice(20250117);
   return Array.from({ length: CASES }, () => ({
@@ -89,7 +110,7 @@ function headers() {
   }));
 }
 
-const cases = () => [...headers(), ...members()].map((one) => JSON.stringify(one));
+const cases = () => [...headers(), ...members(), ...walls()].map((one) => JSON.stringify(one));
 
 function byCommand(lines) {
   const run = spawnSync("cargo", ["run", "--quiet", "--package", "framing", "--", "check"], {

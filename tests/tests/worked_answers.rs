@@ -5,8 +5,9 @@
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
+use framing::bracing::BracingKind;
 use framing::member::MemberKind;
-use framing::quick::{QuickKind as _, derive};
+use framing::quick::{QuickKind, derive};
 use framing::reply::WorkingReply;
 use framing::{HeaderCase, derive_header, reply};
 
@@ -38,14 +39,14 @@ fn write_working(text: &mut String, working: Vec<WorkingReply>) {
     }
 }
 
-/// A member's answer: verdict, limits, what its supports give, and every step.
-fn worked_member(kind: MemberKind, fields: &[(&str, &str)]) -> String {
+/// A quick check's answer: verdict, limits, what its supports give, and every step.
+fn worked_quick<K: QuickKind>(kind: K, fields: &[(&str, &str)]) -> String {
     let case: BTreeMap<String, String> =
         fields.iter().map(|(field, text)| ((*field).to_owned(), (*text).to_owned())).collect();
     let reply = derive(kind, &case, &BTreeMap::<String, String>::new()).answered.unwrap();
     let mut text = String::new();
-    let ratio = reply.ratio.unwrap_or(f64::NAN);
-    writeln!(text, "{} {} {ratio:.4} {}", reply.size, reply.verdict, reply.governs.unwrap_or_default()).unwrap();
+    let ratio = reply.ratio.map_or_else(|| "-".to_owned(), |ratio| format!("{ratio:.4}"));
+    writeln!(text, "{} {} {ratio} {}", reply.size, reply.verdict, reply.governs.unwrap_or_default()).unwrap();
     for check in reply.checks {
         writeln!(text, "  {} {:.4} {}", check.limit, check.ratio, check.combination).unwrap();
     }
@@ -67,7 +68,7 @@ fn worked_member(kind: MemberKind, fields: &[(&str, &str)]) -> String {
 
 #[test]
 fn a_joist_over_two_spans_with_a_cantilever_and_a_wall_on_it() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Joist,
         &[
             ("joist_span", "13' 6\""),
@@ -84,7 +85,7 @@ fn a_joist_over_two_spans_with_a_cantilever_and_a_wall_on_it() {
 
 #[test]
 fn a_girder_over_two_spans_with_a_post_on_it() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Beam,
         &[
             ("beam_spans", "9', 11' 6\""),
@@ -97,7 +98,7 @@ fn a_girder_over_two_spans_with_a_post_on_it() {
 
 #[test]
 fn a_rafter_with_a_raised_tie_in_the_wind() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Rafter,
         &[
             ("rafter_run", "13'"),
@@ -115,7 +116,7 @@ fn a_rafter_with_a_raised_tie_in_the_wind() {
 
 #[test]
 fn a_ridge_on_three_posts() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Ridge,
         &[("ridge_spans", "11', 9'"), ("ground_snow", "35 psf"), ("wind_speed", "130 mph"), ("exposure", "D")],
     ));
@@ -123,7 +124,7 @@ fn a_ridge_on_three_posts() {
 
 #[test]
 fn a_valley_between_two_pitches() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::HipValley,
         &[
             ("corner", "valley"),
@@ -138,7 +139,7 @@ fn a_valley_between_two_pitches() {
 
 #[test]
 fn a_tall_stud_beside_an_opening() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Stud,
         &[
             ("stud_length", "13' 6\""),
@@ -153,7 +154,7 @@ fn a_tall_stud_beside_an_opening() {
 
 #[test]
 fn a_nailed_post_of_three_plies() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Post,
         &[("post_height", "9'"), ("post_dead", "3000 lb"), ("post_snow", "5200 lb"), ("drawn_size", "3-2x6")],
     ));
@@ -161,7 +162,7 @@ fn a_nailed_post_of_three_plies() {
 
 #[test]
 fn a_joist_bored_near_its_bearing() {
-    insta::assert_snapshot!(worked_member(
+    insta::assert_snapshot!(worked_quick(
         MemberKind::Notch,
         &[
             ("joist_span", "13'"),
@@ -210,4 +211,68 @@ fn wet_southern_pine_in_a_gable() {
         ("above", "cripple_studs"),
         ("size", "2-2x10"),
     ]));
+}
+
+#[test]
+fn a_wall_in_two_pieces_beside_a_wide_door() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::ShearWall,
+        &[
+            ("wall_pieces", "2' 6\", 3' 6\""),
+            ("wall_high", "9' 1-1/8\""),
+            ("wall_push", "3,100 lb"),
+            ("wall_dead", "240 plf"),
+            ("drawn_size", "15/32 10d 3"),
+            ("hold_down_label", "5,000 lb"),
+            ("end_post", "3"),
+            ("species", "DF-L"),
+        ]
+    ));
+}
+
+#[test]
+fn a_stair_gallery_with_windows() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::PerforatedWall,
+        &[
+            ("wall_pieces", "3', 3' 4\", 4'"),
+            ("wall_openings", "4' x 5', 3' x 6' 8\" open"),
+            ("wall_push", "2,250 lb"),
+            ("wall_dead", "120 plf"),
+            ("provisions", "2015"),
+        ]
+    ));
+}
+
+#[test]
+fn hold_downs_of_three_storeys() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::HoldDown,
+        &[
+            ("storey_pushes", "900, 1,100, 1,300"),
+            ("storey_heights", "8' 10\", 9' 4\", 10' 2\""),
+            ("storey_deads", "180, 240, 240"),
+            ("wall_long", "8'"),
+            ("end_post", "4"),
+        ]
+    ));
+}
+
+#[test]
+fn uplift_of_a_wall_on_a_headland() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::Uplift,
+        &[
+            ("wind_speed", "150"),
+            ("exposure", "D"),
+            ("uplift_storeys", "2"),
+            ("rafter_tie", "800 lb"),
+            ("plate_tie", "600 lb"),
+            ("floor_tie", "600 lb"),
+            ("sill_tie", "none"),
+            ("uplift_opening", "6'"),
+            ("bolt_washer", "plate"),
+            ("bolt_every", "32\""),
+        ]
+    ));
 }

@@ -8,7 +8,7 @@ use members::working::{Basis, Part};
 use standards::sdpws_2015::{perforated, table_4_3};
 
 use super::ends::{self, Demand, PUSHED, check};
-use super::shear_wall::{nail_it, remedies, strength_part, strongest, tried, tried_reply};
+use super::shear_wall::{nail_it, strength_part, strongest, tried, tried_reply};
 use super::{frame, lists};
 use crate::quick::read::{plf, pounds as force};
 use crate::quick::reply::{Drawn, DrawnOpening, DrawnPiece, DrawnWall, QuickReply, TableReply};
@@ -64,7 +64,10 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let answered =
         about_it.strength.as_ref().map_err(Clone::clone).and_then(|strength| Ok((strength, checked(strength)?)));
     let mut reply = match answered {
-        Ok((strength, answer)) => reply(reading, about, (&wall, &answer), (about_it.nailing, strength)),
+        Ok((strength, answer)) => {
+            let instead = smallest.map(|index| all[index].nailing);
+            reply(reading, about, (&wall, &answer), (about_it.nailing, strength, instead))
+        }
         Err(sentence) => return Some(unworked(about, sentence)),
     };
     reply.sizes = all.iter().map(|one| tried_reply(one, used(one).map(|answer| answer.used))).collect();
@@ -76,7 +79,7 @@ fn reply(
     reading: &Reading,
     mut about: About<'_>,
     (wall, answer): (&PerforatedWall, &PerforatedAnswer),
-    (nailing, strength): (Nailing, &Strength),
+    (nailing, strength, instead): (Nailing, &Strength, Option<Nailing>),
 ) -> QuickReply {
     let mut reply = QuickReply { size: nailing.to_string(), ..QuickReply::default() };
     let (whole, tension) = (whole(wall), tension(reading, wall, answer));
@@ -94,7 +97,9 @@ fn reply(
     reply.facts.push(fact("opening_factor", "opening factor", answer.factor, figure(answer.factor)));
     reply.action = if answer.used > 1.0 {
         let mut says = vec!["The wall carries too little so nailed.".to_owned()];
-        says.extend(remedies(&nailing));
+        says.extend(instead.map(|nailing| format!("Nail it {nailing} instead.")));
+        says.push("Or hold down every piece at its own ends, as below, or make the openings lower.".to_owned());
+        says.push("Or have an engineer design a portal frame or a steel frame there.".to_owned());
         says
     } else {
         vec![nail_it(reading, &nailing)]

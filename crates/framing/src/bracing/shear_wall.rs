@@ -1,8 +1,8 @@
 //! Full-height pieces of a wall line, each held down at its own ends, read and answered.
 
 use bracing::{
-    Framing, Nailing, Segment, SegmentedAnswer, SegmentedWall, Strength, check_segmented, nail_words, nailings,
-    strength,
+    Framing, LineAnswer, Nailing, Remedy, Segment, SegmentedAnswer, SegmentedWall, Strength, check_line,
+    check_segmented, nail_words, nailings, strength,
 };
 use measure::{Denominator, Force, Length, LineLoad};
 use members::check::Verdict;
@@ -18,7 +18,7 @@ use crate::quick::say::{fact, force_fact, pounds, unworked};
 use crate::reading::Reading;
 use crate::reply::CheckReply;
 use crate::site::about::About;
-use crate::words::{self, figure};
+use crate::words::{self, figure, percent};
 
 pub(super) const FIELDS: &[&str] = &[
     "wall_pieces",
@@ -110,7 +110,11 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         Ok(strength) => strength,
         Err(sentence) => return Some(unworked(about, sentence.clone())),
     };
-    let mut reply = reply(reading, about, (&wall, &check_segmented(&wall, strength)), (about_it.nailing, strength));
+    let line = match check_line(&wall, &about_it.nailing, &framing) {
+        Ok(line) => line,
+        Err(outside) => return Some(unworked(about, outside.to_string())),
+    };
+    let mut reply = reply(reading, about, (&wall, &line), (about_it.nailing, strength));
     reply.sizes = all.iter().map(|one| tried_reply(one, used(one))).collect();
     reply.smallest = smallest.map(|index| all[index].nailing.to_string()).into_iter().collect();
     Some(reply)
@@ -142,9 +146,10 @@ pub(super) fn tried_reply(one: &Tried, used: Option<f64>) -> TriedReply {
 fn reply(
     reading: &Reading,
     mut about: About<'_>,
-    (wall, answer): (&SegmentedWall, &SegmentedAnswer),
+    (wall, line): (&SegmentedWall, &LineAnswer),
     (nailing, strength): (Nailing, &Strength),
 ) -> QuickReply {
+    let answer = &line.pieces;
     let mut reply = QuickReply { size: nailing.to_string(), ..QuickReply::default() };
     let demand = hardest(wall, answer);
     let unit = answer.pieces.iter().map(|piece| piece.unit_shear).fold(LineLoad::ZERO, LineLoad::max);
@@ -165,7 +170,9 @@ fn reply(
     reply.facts.push(fact("unit_shear_plf", "a foot of the hardest piece is given", unit.plf(), plf_text(unit)));
     reply.facts.push(fact("allowable_plf", "a foot of such wall carries", carries.plf(), plf_text(carries)));
     reply.facts.push(force_fact("capacity_lb", "all pieces carry", answer.capacity));
-    reply.action = action(reading, (wall, answer), (nailing, strength), (demand, &reply.checks));
+    reply.action = action(reading, (wall, line), (nailing, strength), (demand, &reply.checks));
+    about.part(strength_part(strength));
+    about.part(pieces_part(wall, answer));
     let counted = answer.pieces.iter().filter(|piece| piece.factor > 0.0);
     if let Some(shortest) = counted.min_by(|a, b| a.length.inches().total_cmp(&b.length.inches()))
         && let Some((lean, part)) =
@@ -173,12 +180,7 @@ fn reply(
     {
         reply.facts.push(ends::lean_fact(lean, wall.height));
         about.say("The lean is that of the shortest piece that counts. No limit is printed for wind: see that doors, glass and board beside it can follow.");
-        about.part(strength_part(strength));
-        about.part(pieces_part(wall, answer));
         about.part(part);
-    } else {
-        about.part(strength_part(strength));
-        about.part(pieces_part(wall, answer));
     }
     if let Some(missing) = answer.missing {
         reply
@@ -227,19 +229,15 @@ pub(super) fn nail_it(reading: &Reading, nailing: &Nailing) -> String {
 
 fn action(
     reading: &Reading,
-    (wall, answer): (&SegmentedWall, &SegmentedAnswer),
+    (wall, line): (&SegmentedWall, &LineAnswer),
     (nailing, strength): (Nailing, &Strength),
     (demand, checks): (Demand, &[CheckReply]),
 ) -> Vec<String> {
     let mut says = Vec::new();
-    if let Some(missing) = answer.missing {
-        says.push(format!(
-            "{} more full-height wall is needed so nailed, no narrower than half its height.",
-            words::length(missing)
-        ));
-        says.extend(remedies(&nailing));
-    } else {
-        says.push(nail_it(reading, &nailing));
+    let answer = &line.pieces;
+    match line.missing {
+        Some(_) => says.extend(remedies(line)),
+        None => says.push(nail_it(reading, &nailing)),
     }
     for piece in answer.pieces.iter().filter(|piece| piece.factor <= 0.0) {
         let least = wall.height / aspect::most(strength.row.sheathing, true);
@@ -255,17 +253,29 @@ fn action(
     says
 }
 
-/// What could be done where there is too little wall.
-pub(super) fn remedies(nailing: &Nailing) -> Vec<String> {
-    let mut says = Vec::new();
-    if nailing.edge > Length::from_inches(2.0) {
-        says.push("Or nail the edges closer.".to_owned());
-    }
-    if !nailing.both_faces {
-        says.push("Or put panels on both faces.".to_owned());
-    }
-    says.push("Or have an engineer design a portal frame or a steel frame there.".to_owned());
-    says
+/// What could be done where there is too little wall, least work first.
+fn remedies(line: &LineAnswer) -> Vec<String> {
+    let or = |remedy: &Remedy| match remedy {
+        Remedy::TighterNailing { nailing, used } => {
+            format!("Or nail the edges at {}: {} is then used.", words::inches(nailing.edge), percent(*used))
+        }
+        Remedy::ThickerPanel { nailing, used } => format!("Or take {nailing}: {} is then used.", percent(*used)),
+        Remedy::BothFaces { used, joints: None } => {
+            format!("Or put panels on both faces: {} is then used.", percent(*used))
+        }
+        Remedy::BothFaces { used, joints: Some(_) } => {
+            format!("Or put panels on both faces, their joints on different studs: {} is then used.", percent(*used))
+        }
+        Remedy::MoreWall(missing) => format!(
+            "{} more full-height wall is needed so nailed, no narrower than half its height.",
+            words::length(*missing)
+        ),
+        Remedy::PortalFrame => "Or have an engineer design a portal frame there.".to_owned(),
+        Remedy::SteelFrame => "Or have an engineer design a steel frame there.".to_owned(),
+    };
+    let (more, others): (Vec<_>, Vec<_>) =
+        line.remedies.iter().partition(|remedy| matches!(remedy, Remedy::MoreWall(_)));
+    more.into_iter().chain(others).map(or).collect()
 }
 
 pub(super) fn strength_part(strength: &Strength) -> Part {

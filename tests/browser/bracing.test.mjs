@@ -1,0 +1,81 @@
+// Bracing: walls, hold-downs, the path of uplift and layers, by touch, with no signal.
+import assert from "node:assert/strict";
+import { assertFitsWidth, journey, kept, ready, until } from "./harness.mjs";
+import { BRACING, lookAt } from "./kinds.mjs";
+import { answer, fillIn, key, plain } from "./walk.mjs";
+
+/** Opens the page from the header's, as a thumb does. */
+async function openBracing(phone, page = phone.page) {
+  await page.goto(phone.site.at("#/members"));
+  await ready(page);
+  await page.getByRole("link", { name: "Bracing" }).tap();
+  await page.waitForURL(/\/bracing\//);
+  await ready(page);
+  return page;
+}
+
+journey("every kind of bracing opens by touch, answers, and fits the width, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  for (const kind of BRACING) {
+    await lookAt(page, kind);
+    const said = await answer(page);
+    assert.ok(said.length > 5, `${kind}: ${said}`);
+    assert.equal(await page.locator("section.group:not(:has(.chip))").count(), 0, `${kind}: a heading without inputs`);
+    const picture = page.locator(".picture svg").first();
+    assert.ok((await picture.locator("*").count()) > 5, `${kind} is drawn`);
+    await assertFitsWidth(page);
+  }
+});
+
+journey("a wall from its pieces to its nails, with no signal, and it is there after a restart of the page", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await page.reload();
+  await ready(page);
+  await page.locator("#in-hand").fill("3', 4'");
+  await until("closer nails", async () => /^7\/16" 8d at 4" carries it/.test(plain(await answer(page))));
+  await page.getByText("Hold each end down for").first().waitFor();
+  await page.locator(".size", { hasText: '8d at 6"' }).first().tap();
+  await until("6 in is not enough", async () => /8d at 6" not enough/.test(plain(await answer(page))));
+  await key(page, "Find the lightest instead").tap();
+  await until("the lightest again", async () => /^7\/16" 8d at 4" carries it/.test(plain(await answer(page))));
+  await fillIn(page, "Hold-down carries", "1,000 lb");
+  await until("the hold-down is too weak", async () => /the hold-down is too weak/.test(await answer(page)));
+  await key(page, "Undo").tap();
+  await key(page, "Working").tap();
+  await page.locator("dialog[open]").getByText("SDPWS").first().waitFor();
+  await page.goBack();
+  await page.locator("dialog[open]").waitFor({ state: "detached" });
+  await page.getByRole("status").getByText("kept on this phone").waitFor();
+  await page.reload();
+  await ready(page);
+  const chip = page.locator(".chip", { hasText: "Full-height pieces" }).first();
+  assert.match(plain(await chip.innerText()), /3', 4'/);
+  await assertFitsWidth(page);
+});
+
+journey("the path of uplift names its weakest link and asks what is not said", {}, async ({ phone }) => {
+  const page = await openBracing(phone);
+  await lookAt(page, "Path of uplift");
+  await page.getByText("Rafter to plate: what holds").first().waitFor();
+  await fillIn(page, "Anchor bolts", "24");
+  await fillIn(page, "Rafter to plate", "3 8d common");
+  await until("toe nails are the weakest", async () => /not enough .*rafter to plate/.test(plain(await answer(page))));
+  await page.getByText("is missing at each").first().waitFor();
+  await fillIn(page, "Rafter to plate", "a good strap");
+  await page.getByText("not updated").first().waitFor();
+  await fillIn(page, "Rafter to plate", "900 lb");
+  await until("another is the weakest", async () => !/rafter to plate/.test(plain(await answer(page))));
+});
+
+journey("a panel over foam braces nothing, and the way out is said", {}, async ({ phone }) => {
+  const page = await openBracing(phone);
+  await lookAt(page, "Wall layers");
+  await until("as drawn it braces", async () => /braces the wall/.test(await answer(page)));
+  await page.locator("#in-hand").fill("foam 1, osb 7/16, wrap, siding 1/2");
+  await until("it braces nothing", async () => /braces nothing/.test(await answer(page)));
+  await page.getByText("Nail the panel to the studs themselves").first().waitFor();
+});
