@@ -13,7 +13,7 @@ impl Chapter for BracingKind {
     const GROUPS: Groups = &[
         (Group::Shape, "The wall", false),
         (Group::Carries, "What it must take", false),
-        (Group::Bears, "Its ends", false),
+        (Group::Bears, "What holds it", false),
         (Group::Wood, "Studs and panels", false),
         (Group::Place, "The place, from the job", true),
         (Group::Limits, "Rules", true),

@@ -412,14 +412,13 @@ fn table(answer: &ChainAnswer) -> TableReply {
     let row = |link: &LinkAnswer| {
         let missing =
             if link.used.is_some() && link.missing > Force::ZERO { pounds(link.missing) } else { "—".to_owned() };
-        let each = words::inches(link.takes);
-        vec![capital(&told(link.link).0), each, pounds(link.demand), held(link), missing]
+        vec![capital(&told(link.link).0), pounds(link.demand), held(link), missing]
     };
     TableReply {
         heading: "Link by link".to_owned(),
-        columns: ["link", "takes", "must hold", "holds", "missing"].map(str::to_owned).to_vec(),
+        columns: ["link", "each must hold", "holds", "missing"].map(str::to_owned).to_vec(),
         rows: answer.links.iter().map(row).collect(),
-        notes: vec!["Each connection takes the uplift of so much wall.".to_owned()],
+        notes: vec!["How much wall each takes stands in the working.".to_owned()],
     }
 }
 

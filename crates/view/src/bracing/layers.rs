@@ -35,7 +35,12 @@ pub(super) fn picture(drawn: &DrawnLayers, reply: &QuickReply) -> Scene {
         };
         // The words stand to the left of their line, so that the next line passes them by.
         pen.label_from((-STUD.0, y), &text);
-        pen.line((middle, y), (-STUD.0 + pen.paper(9.4 * text.chars().count() as f64), y), Weight::Fine, Ink::Ink);
+        pen.line(
+            (middle, y),
+            (-STUD.0 + pen.paper(6.0 + 9.6 * text.chars().count() as f64), y),
+            Weight::Fine,
+            Ink::Ink,
+        );
         left = right;
         faces.push(right);
     }
