@@ -72,6 +72,25 @@ journey("the path of uplift names its weakest link and asks what is not said", {
   await until("another is the weakest", async () => !/rafter to plate/.test(await weakest()));
 });
 
+journey("a schedule is pasted, and a wall is checked by its mark, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await lookAt(page, "Schedule");
+  const lines = page.locator("textarea#in-hand");
+  await lines.fill("Mark,Sheathing,Nail,Edge,Field,Hold-down\nP1,7/16,8d,4,12,HD1\nP2,15/32,10d,3,12,HD2");
+  await until("both marks are read", async () => /^2 marks from the drawing/.test(await answer(page)));
+  await page.getByText("P1 names HD1").first().waitFor();
+  await lines.fill("P1: 7/16 8d 4, hold-down HD1\nHD1: hold-down 1,500 lb\nP3: glue");
+  await page.getByText("Line 3").first().waitFor();
+  await lines.fill("P1: 7/16 8d 4, hold-down HD1\nHD1: hold-down 1,500 lb");
+  await until("one mark", async () => /^1 mark from the drawing/.test(await answer(page)));
+  await assertFitsWidth(page);
+  await lookAt(page, "Shear wall");
+  await fillIn(page, "Panels and nails as drawn", "P1");
+  await until("its own hold-down is asked", async () => /8d at 4" the hold-down is too weak/.test(plain(await answer(page))));
+});
+
 journey("a panel over foam braces nothing, and the way out is said", {}, async ({ phone }) => {
   const page = await openBracing(phone);
   await lookAt(page, "Wall layers");

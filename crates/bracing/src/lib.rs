@@ -20,6 +20,7 @@ mod make_up;
 mod nailing_text;
 mod overturning;
 mod perforated;
+pub mod schedule;
 mod segmented;
 mod strength;
 pub mod uplift;

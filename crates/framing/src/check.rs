@@ -73,6 +73,8 @@ pub enum CheckRequest {
     Uplift(Box<QuickCase<bracing::Uplift>>),
     /// The layers of a wall from the studs out.
     WallLayers(Box<QuickCase<bracing::WallLayers>>),
+    /// The engineer's schedule of panels and hold-downs.
+    Schedule(Box<QuickCase<bracing::Schedule>>),
 }
 
 /// What one line answers.
@@ -127,6 +129,8 @@ pub enum CheckResponse {
     Uplift(Box<QuickReply>),
     /// The layers of a wall from the studs out.
     WallLayers(Box<QuickReply>),
+    /// The engineer's schedule of panels and hold-downs.
+    Schedule(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -181,6 +185,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
         CheckRequest::WallLayers(case) => of_quick(case, CheckResponse::WallLayers),
+        CheckRequest::Schedule(case) => of_quick(case, CheckResponse::Schedule),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -246,6 +251,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::HoldDown>(),
         Kind::of_quick::<bracing::Uplift>(),
         Kind::of_quick::<bracing::WallLayers>(),
+        Kind::of_quick::<bracing::Schedule>(),
     ]
 }
 

@@ -50,6 +50,8 @@ pub enum Kind {
     Choice(&'static [(&'static str, &'static str)]),
     /// A name of one's own.
     Name,
+    /// Several lines of text, as they are pasted from a table.
+    Lines,
     /// The name of a size; read against the sizes that can be had.
     Size,
 }

@@ -158,7 +158,16 @@ fn understand(value: &mut Value) {
                 value.problem = Some(format!("“{given}” was given; one of these is taken: {accepted}."));
             }
         },
+        Kind::Lines => value.shown = lines(&value.text),
         Kind::Name | Kind::Size => value.shown.clone_from(&value.text),
+    }
+}
+
+/// Several lines are told by how many they are; one line as it is.
+fn lines(text: &str) -> String {
+    match text.lines().filter(|line| !line.trim().is_empty()).count() {
+        0 | 1 => text.trim().to_owned(),
+        more => format!("{more} lines"),
     }
 }
 

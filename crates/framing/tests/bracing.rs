@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use framing::bracing::BracingKind;
 use framing::check::check_line;
-use framing::field::{BRACING_FIELDS, Kind, Unsaid};
+use framing::field::{BRACING_FIELDS, FieldSpec, Kind, Unsaid};
 use framing::quick::reply::QuickReply;
 use framing::quick::{QuickKind as _, derive};
 use framing::site::Nothing;
@@ -127,19 +127,19 @@ fn what_is_assumed_may_be_typed() {
 
 #[test]
 fn nonsense_is_refused_where_it_was_typed() {
-    let nonsense = |kind: Kind| -> &'static [&'static str] {
-        match kind {
+    let nonsense = |spec: &FieldSpec| -> &'static [&'static str] {
+        match spec.kind {
+            _ if spec.id == "drawn_size" => &["8d 4", "7/16 4", "7/16 8d", "plywood well nailed", "40 8d 4"],
             Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "NaN", "1e3", "1/0"],
             Kind::Number { .. } => &["-1", "1000000000000", "heavy", "6'", "NaN", "1e3", "40 kg"],
             Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
             Kind::Choice(_) => &["neither", "-"],
-            Kind::Size => &["8d 4", "7/16 4", "7/16 8d", "plywood well nailed", "40 8d 4"],
-            Kind::Name => &[],
+            Kind::Size | Kind::Name | Kind::Lines => &[],
         }
     };
     for kind in BracingKind::ALL.iter().copied() {
         for spec in kind.fields().iter().filter_map(|id| BracingKind::field(id)) {
-            for text in nonsense(spec.kind) {
+            for text in nonsense(spec) {
                 let outcome = derive(kind, &case(&[(spec.id, text)]), &Nothing);
                 let refused = outcome.refusals();
                 assert!(outcome.answered.is_none(), "{} took {text:?} for {}", kind.id(), spec.id);
@@ -162,6 +162,9 @@ fn lists_and_ties_are_refused_with_a_reason() {
         (BracingKind::HoldDown, "storey_pushes", "1000, 1000, 1000, 1000"),
         (BracingKind::HoldDown, "storey_heights", "9', 9', 9'"),
         (BracingKind::HoldDown, "storey_deads", "-40"),
+        (BracingKind::Schedule, "schedule_lines", "P1 7/16 8d 4"),
+        (BracingKind::Schedule, "schedule_lines", "P1: 7/16 8d 4\nP1: 7/16 8d 3"),
+        (BracingKind::ShearWall, "schedule_lines", "P1: brick"),
         (BracingKind::WallLayers, "wall_layers", "panel"),
         (BracingKind::WallLayers, "wall_layers", "panel 7/16, chewing gum 1"),
         (BracingKind::WallLayers, "wall_layers", "panel 40"),
@@ -232,6 +235,33 @@ fn a_panel_over_foam_braces_nothing() {
     let alone = answered(BracingKind::WallLayers, &[("wall_layers", "insulated panel 1, wrap, siding 1/2")]);
     assert_eq!((alone.verdict.as_str(), alone.size.as_str()), ("braces nothing", "No panel"));
     assert!(alone.action[0].starts_with("What insulates does not brace"), "{:?}", alone.action);
+}
+
+const DRAWN: &str = "sheet S2.1 rev B\nP1: 7/16 8d 4/12, studs 2x6, blocked, hold-down HD1\n\
+     P2: 15/32 10d 3, both faces, hold-down HD9\nHD1: hold-down 2,000 lb, rod 5/8";
+
+/// The schedule is what the drawing says: compared with the tables, and never changed.
+#[test]
+fn a_schedule_is_read_compared_and_left_as_it_is() {
+    let reply = answered(BracingKind::Schedule, &[("schedule_lines", DRAWN), ("species", "DF-L")]);
+    assert_eq!((reply.size.as_str(), reply.verdict.as_str()), ("2 marks", "from the drawing"));
+    let panels = &reply.tables[0].rows;
+    // SDPWS 2015 Table 4.3A: 15/32 in with 8d at 4 in, 1,065 plf for wind, studs at 16 in; half of it is allowable.
+    assert_eq!(panels[0][1..3], ["7/16\" 8d at 4\"", "533 plf"]);
+    assert!(reply.action[0].contains("P2 names HD9"), "{:?}", reply.action);
+    let other = answered(BracingKind::Schedule, &[("schedule_lines", "P1: 7/16 8d 4, unblocked")]);
+    assert_eq!(other.tables[0].rows[0][2], "—");
+}
+
+/// A mark stands for what the drawing says of it, its hold-down as well.
+#[test]
+fn a_wall_is_checked_as_its_mark_is_drawn() {
+    let by_mark = answered(BracingKind::ShearWall, &[("schedule_lines", DRAWN), ("drawn_size", "p1")]);
+    let written = [("drawn_size", "7/16 8d 4"), ("hold_down_label", "2000")];
+    let written = answered(BracingKind::ShearWall, &written);
+    assert_eq!((by_mark.size, by_mark.checks, by_mark.verdict), (written.size, written.checks, written.verdict));
+    let typed = [("schedule_lines", DRAWN), ("drawn_size", "P1"), ("hold_down_label", "9000")];
+    assert!(answered(BracingKind::ShearWall, &typed).ratio < by_mark.ratio, "what is typed wins");
 }
 
 /// Where the wind is worked out it is what Site says of the eaves: the same net uplift.

@@ -37,6 +37,7 @@ fn entry(value: &Value) -> Entry {
         Kind::Length { least, most, .. } => Entry::Length { least, most },
         Kind::Number { unit, .. } => Entry::Number { unit },
         Kind::Choice(options) => Entry::Choice(options),
+        Kind::Lines => Entry::Lines,
         Kind::Special { .. } | Kind::Name | Kind::Size => Entry::Text,
     }
 }

@@ -73,6 +73,8 @@ pub enum Entry {
     Choice(&'static [(&'static str, &'static str)]),
     /// A name of one's own.
     Text,
+    /// Several lines.
+    Lines,
 }
 
 /// One input as the screen shows it.

@@ -21,7 +21,7 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 15] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 18] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
@@ -47,6 +47,12 @@ const CASES: [(BracingKind, &[(&str, &str)]); 15] = [
             ("header_tie", "1500"),
         ],
     ),
+    (BracingKind::Schedule, &[]),
+    (
+        BracingKind::Schedule,
+        &[("schedule_lines", "P1: 7/16 8d 4/12, hold-down HD1\nP2: 15/32 10d 2\nHD1: hold-down 2000 lb")],
+    ),
+    (BracingKind::ShearWall, &[("schedule_lines", "P1: 7/16 8d 4\nHD1: hold-down 2000 lb"), (SIZE, "P1")]),
     (BracingKind::WallLayers, &[]),
     (BracingKind::WallLayers, &[("wall_layers", "foam 1, osb 7/16, siding 1/2"), ("outer_long", "2")]),
     (
@@ -159,6 +165,11 @@ fn a_tap_judges_panels_and_nails() {
     let shown = shown(BracingKind::ShearWall, &[(SIZE, "15/32\" 8d at 3\"")]);
     assert!(shown.asked);
     assert_eq!(shown.answer.figure, "15/32\" 8d at 3\"");
+    let shared = own_key(BracingKind::Schedule, "schedule_lines");
+    assert_eq!(
+        (shared.as_str(), &shared),
+        ("bracing/schedule_lines", &own_key(BracingKind::ShearWall, "schedule_lines"))
+    );
     let chosen: Vec<bool> = shown
         .families
         .iter()

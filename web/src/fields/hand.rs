@@ -5,6 +5,7 @@ use view::model::{Entry, Origin};
 
 use super::choice_entry::ChoiceEntry;
 use super::length_entry::LengthEntry;
+use super::lines_entry::LinesEntry;
 use super::number_entry::NumberEntry;
 use super::pad::Pad;
 use super::text_entry::TextEntry;
@@ -16,6 +17,7 @@ enum Manner {
     Number,
     Choice,
     Text,
+    Lines,
 }
 
 /// The input in hand with its label and where its value comes from.
@@ -31,6 +33,7 @@ pub fn Hand(
                 Entry::Length { .. } => Manner::Length,
                 Entry::Number { .. } => Manner::Number,
                 Entry::Text => Manner::Text,
+                Entry::Lines => Manner::Lines,
                 Entry::Choice(_) => Manner::Choice,
             };
             Some((id, field.label, manner))
@@ -47,6 +50,7 @@ pub fn Hand(
                             Manner::Length => view! { <LengthEntry pad id /> }.into_any(),
                             Manner::Number => view! { <NumberEntry pad id /> }.into_any(),
                             Manner::Text => view! { <TextEntry pad id /> }.into_any(),
+                            Manner::Lines => view! { <LinesEntry pad id /> }.into_any(),
                             Manner::Choice => view! { <ChoiceEntry pad id label /> }.into_any(),
                         };
                         view! {

@@ -7,6 +7,7 @@ mod hand;
 mod inputs;
 mod keys;
 mod length_entry;
+mod lines_entry;
 mod next_key;
 mod number_entry;
 mod option_card;

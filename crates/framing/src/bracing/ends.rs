@@ -8,7 +8,7 @@ use members::upright::end_post::{EndPost, check_end_post};
 use members::working::{Basis, Part};
 use standards::sdpws_2015::deflection::{self, LeaningWall, three_terms};
 
-use super::frame::{ends, plate, wood};
+use super::frame::{ends, marked, plate, wood};
 use super::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
 use crate::quick::reply::{FactReply, QuickReply};
 use crate::quick::say::{check_reply, fact, pounds, rule};
@@ -51,7 +51,14 @@ pub(super) fn check(limit: &str, (demand, capacity, unit): (f64, f64, &str), com
 /// Checks of the ends: the hold-down by its label, the post and the plate under it.
 pub(super) fn checks(reading: &Reading, about: &mut About<'_>, demand: Demand) -> Vec<CheckReply> {
     let mut checks = Vec::new();
-    let label = reading.number("hold_down_label").filter(|label| *label > 0.0);
+    let scheduled = marked(reading).and_then(|(_, hold_down)| hold_down);
+    if let Some(scheduled) = &scheduled
+        && reading.number("hold_down_label").is_none()
+    {
+        about.say(format!("The hold-down is {} of the schedule, {}.", scheduled.mark, pounds(scheduled.load)));
+    }
+    let typed = reading.number("hold_down_label").filter(|label| *label > 0.0);
+    let label = typed.or_else(|| scheduled.map(|scheduled| scheduled.load.pounds()));
     match label {
         Some(label) if demand.tension > Force::ZERO => {
             checks.push(check(HOLD_DOWN, (demand.tension.pounds(), label, "lb"), PUSHED));

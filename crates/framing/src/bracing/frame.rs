@@ -1,5 +1,6 @@
 //! From inputs to what walls are made of: panels, nails, studs and the posts at the ends.
 
+use bracing::schedule::{HoldDownMark, PanelMark, Schedule, read_schedule};
 use bracing::{Edition, Ends, Framing, Nailing, read_nailing};
 use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
 use measure::Stress;
@@ -26,9 +27,44 @@ pub(super) fn wood(reading: &Reading) -> Option<(Species, Grade, Conditions)> {
     Some((species(reading)?, Grade::from_text(reading.word("grade")?).ok()?, Conditions::default()))
 }
 
-/// Panels and nails as drawn, where they were said; what is wrong with them is said.
+/// The drawing's schedule, where there is one; or what is wrong with it.
+fn schedule_of(reading: &Reading) -> Option<Result<Schedule, String>> {
+    let read = read_schedule(reading.word("schedule_lines")?);
+    Some(read.map_err(|problems| {
+        let said: Vec<String> = problems.iter().take(SAID).map(ToString::to_string).collect();
+        said.join(" ")
+    }))
+}
+
+/// So many lines that are not understood are said at once.
+const SAID: usize = 3;
+
+/// The drawing's schedule, where there is one; what is wrong with it is said.
+pub(super) fn schedule(reading: &mut Reading) -> Option<Schedule> {
+    match schedule_of(reading)? {
+        Ok(schedule) => Some(schedule),
+        Err(problem) => {
+            reading.refuse("schedule_lines", problem);
+            None
+        }
+    }
+}
+
+/// The panels of the schedule whose mark was typed, with the hold-down at their ends.
+pub(super) fn marked(reading: &Reading) -> Option<(PanelMark, Option<HoldDownMark>)> {
+    let schedule = schedule_of(reading)?.ok()?;
+    let panel = schedule.panel(reading.word("drawn_size")?)?;
+    Some((panel.clone(), schedule.hold_down(&panel.hold_down).cloned()))
+}
+
+/// Panels and nails as drawn, where they were said, by a mark of the schedule or written out; what is wrong with them, or
+/// with the schedule, is said.
 pub(super) fn drawn(reading: &mut Reading) -> Option<Nailing> {
+    schedule(reading);
     let text = reading.word("drawn_size")?.to_owned();
+    if let Some((panel, _)) = marked(reading) {
+        return Some(lying(panel.nailing, reading));
+    }
     match read_nailing(&text) {
         Ok(nailing) => Some(lying(nailing, reading)),
         Err(problem) => {

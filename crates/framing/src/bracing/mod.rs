@@ -9,6 +9,7 @@ mod hold_down;
 mod layers;
 mod lists;
 mod perforated_wall;
+mod schedule;
 mod shear_wall;
 mod ties;
 mod uplift;
@@ -31,6 +32,8 @@ pub enum BracingKind {
     Uplift,
     /// The layers of a wall from the studs out.
     WallLayers,
+    /// The engineer's schedule of panels and hold-downs.
+    Schedule,
 }
 
 /// The verdict where the layers of a wall brace it.
@@ -48,9 +51,11 @@ pub const POST_TOO_SMALL: &str = "the post is too small";
 
 impl QuickKind for BracingKind {
     const ALL: &'static [Self] =
-        &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift, Self::WallLayers];
+        &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift, Self::WallLayers, Self::Schedule];
 
     const OWN: &'static [FieldSpec] = BRACING_FIELDS;
+
+    const SHARED: &'static [&'static str] = &["schedule_lines"];
 
     fn id(self) -> &'static str {
         match self {
@@ -59,6 +64,7 @@ impl QuickKind for BracingKind {
             Self::HoldDown => "hold_down",
             Self::Uplift => "uplift",
             Self::WallLayers => "wall_layers",
+            Self::Schedule => "schedule",
         }
     }
 
@@ -69,6 +75,7 @@ impl QuickKind for BracingKind {
             Self::HoldDown => "Hold-downs",
             Self::Uplift => "Path of uplift",
             Self::WallLayers => "Wall layers",
+            Self::Schedule => "Schedule",
         }
     }
 
@@ -79,6 +86,7 @@ impl QuickKind for BracingKind {
             Self::HoldDown => hold_down::FIELDS,
             Self::Uplift => uplift::FIELDS,
             Self::WallLayers => layers::FIELDS,
+            Self::Schedule => schedule::FIELDS,
         }
     }
 
@@ -93,8 +101,9 @@ impl QuickKind for BracingKind {
             Self::HoldDown => hold_down::answer(reading),
             Self::Uplift => uplift::answer(reading),
             Self::WallLayers => layers::answer(reading),
+            Self::Schedule => schedule::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule);

@@ -24,6 +24,7 @@ pub(super) const FIELDS: &[&str] = &[
     "wall_push",
     "wall_dead",
     "drawn_size",
+    "schedule_lines",
     "end_post",
     "rod_in",
     "held_on",

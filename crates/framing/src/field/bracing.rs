@@ -19,6 +19,14 @@ const PLF: Kind = number("plf", 0.0, 20_000.0);
 /// Every input that Bracing has beside those of the header and of Site.
 pub const BRACING_FIELDS: &[FieldSpec] = &[
     field(
+        "schedule_lines",
+        "The drawing's schedule",
+        "A mark a line, such as P1: 15/32 10d 3/12, studs 2x6, hold-down HD2, or HD2: hold-down 5,000 lb; sheet S2.1 rev B. Or paste a table with its heading.",
+        Kind::Lines,
+        Shape,
+        Nothing,
+    ),
+    field(
         "wall_pieces",
         "Full-height pieces",
         "From the left, commas between. Only wall that is sheathed from plate to plate.",
@@ -93,8 +101,8 @@ pub const BRACING_FIELDS: &[FieldSpec] = &[
     field(
         "drawn_size",
         "Panels and nails as drawn",
-        "Such as 7/16 8d 4. Write both faces, or Structural I, where it is so.",
-        Kind::Size,
+        "Such as 7/16 8d 4, with both faces or Structural I where it is so; or a mark of the schedule.",
+        Kind::Name,
         Shape,
         Nothing,
     ),

@@ -28,6 +28,9 @@ pub trait QuickKind: Copy + Debug + PartialEq + Eq + Send + Sync + 'static {
     /// The inputs that belong to a check of this chapter alone, and not to the job.
     const OWN: &'static [FieldSpec];
 
+    /// Those among them that all its kinds share, as one schedule of a drawing.
+    const SHARED: &'static [&'static str] = &[];
+
     /// Its stable name: `hip_valley`.
     fn id(self) -> &'static str;
 

@@ -115,6 +115,21 @@ pub enum Drawn {
     Path(Vec<DrawnLink>),
     /// The layers of a wall.
     Layers(DrawnLayers),
+    /// The panels of a schedule.
+    Marks(Vec<DrawnMark>),
+}
+
+/// A panel of a schedule.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnMark {
+    /// Its mark.
+    pub mark: String,
+    /// Spacing of nails along its edges.
+    pub edge: Length,
+    /// In its field.
+    pub field: Length,
+    /// Stud spacing.
+    pub studs: Length,
 }
 
 /// A wall cut through, its layers from the studs out.

@@ -1,6 +1,7 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
 mod layers;
+mod marks;
 mod path;
 mod wall;
 
@@ -23,6 +24,7 @@ impl Shown for BracingKind {
 
     fn speaks(self, id: &str, reading: &Reading) -> bool {
         match id {
+            "schedule_lines" => self == Self::Schedule,
             "floor_tie" => reading.word("uplift_storeys") != Some("1"),
             "furring_nail" | "furring_nail_every" | "cladding_weighs" => {
                 reading.word("wall_layers").is_some_and(|layers| layers.contains("furring"))
@@ -48,6 +50,7 @@ impl Shown for BracingKind {
             Drawn::Wall(drawn) => wall::picture(drawn, reply),
             Drawn::Path(links) => path::picture(links, reply),
             Drawn::Layers(drawn) => layers::picture(drawn, reply),
+            Drawn::Marks(marks) => marks::picture(marks, reply),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

@@ -152,7 +152,7 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
 }
 
 /// Nails along the edges of a panel, and along the studs in its field.
-fn nails(pen: &mut Pen, [left, top, right, bottom]: [f64; 4], (edge, field, studs): (f64, f64, f64)) {
+pub(super) fn nails(pen: &mut Pen, [left, top, right, bottom]: [f64; 4], (edge, field, studs): (f64, f64, f64)) {
     let radius = pen.paper(0.9);
     let inset = pen.paper(2.6).max(0.375);
     let mut along = |from: (f64, f64), to: (f64, f64), apart: f64| {

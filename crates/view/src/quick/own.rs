@@ -22,7 +22,13 @@ pub fn kind<K: Shown>(fields: &Fields) -> K {
 /// Where a value of an input is kept: under the kind, or with the job where it is the job's.
 #[must_use]
 pub fn own_key<K: Shown>(kind: K, field: &str) -> String {
-    if K::is_own(field) { format!("{}/{}/{field}", K::CHAPTER, kind.id()) } else { field.to_owned() }
+    if K::SHARED.contains(&field) {
+        format!("{}/{field}", K::CHAPTER)
+    } else if K::is_own(field) {
+        format!("{}/{}/{field}", K::CHAPTER, kind.id())
+    } else {
+        field.to_owned()
+    }
 }
 
 /// Writes a value; none, or an empty one, clears it. What checks start from is worked out anew.

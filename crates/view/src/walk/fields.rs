@@ -87,6 +87,6 @@ pub(super) fn understood(spec: &Spec, text: &str) -> (String, String, Option<f64
             (text.to_owned(), number.map(|number| number.to_string()).unwrap_or_default(), number)
         }
         Entry::Choice(_) => (spec.words(text).to_owned(), spec.words(text).to_owned(), None),
-        Entry::Text => (text.to_owned(), text.to_owned(), None),
+        Entry::Text | Entry::Lines => (text.to_owned(), text.to_owned(), None),
     }
 }
