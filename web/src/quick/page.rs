@@ -97,6 +97,7 @@ pub fn QuickPage<K: Chapter>(
                 <div class="keys-row">
                     <button type="button" class="key" disabled=move || !book.values.can_undo() on:click=move |_| book.undo()>"Undo"</button>
                     <button type="button" class="key" aria-haspopup="dialog" on:click=move |_| working::open(book)>"Working"</button>
+                    <button type="button" class="key" on:click=|_| browser::print()>"Print"</button>
                 </div>
                 <Block markup=to_do act />
                 {move || {
