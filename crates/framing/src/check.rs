@@ -71,6 +71,12 @@ pub enum CheckRequest {
     HoldDown(Box<QuickCase<bracing::HoldDown>>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickCase<bracing::Uplift>>),
+    /// One nail in a joint.
+    Nail(Box<QuickCase<bracing::Nail>>),
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap(Box<QuickCase<bracing::NailSwap>>),
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts(Box<QuickCase<bracing::AnchorBolts>>),
 }
 
 /// What one line answers.
@@ -123,6 +129,12 @@ pub enum CheckResponse {
     HoldDown(Box<QuickReply>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickReply>),
+    /// One nail in a joint.
+    Nail(Box<QuickReply>),
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap(Box<QuickReply>),
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -176,6 +188,9 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::PerforatedWall(case) => of_quick(case, CheckResponse::PerforatedWall),
         CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
+        CheckRequest::Nail(case) => of_quick(case, CheckResponse::Nail),
+        CheckRequest::NailSwap(case) => of_quick(case, CheckResponse::NailSwap),
+        CheckRequest::AnchorBolts(case) => of_quick(case, CheckResponse::AnchorBolts),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -240,6 +255,9 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::PerforatedWall>(),
         Kind::of_quick::<bracing::HoldDown>(),
         Kind::of_quick::<bracing::Uplift>(),
+        Kind::of_quick::<bracing::Nail>(),
+        Kind::of_quick::<bracing::NailSwap>(),
+        Kind::of_quick::<bracing::AnchorBolts>(),
     ]
 }
 

@@ -1,12 +1,18 @@
 //! Bracing: from what was typed to what is answered, one file a kind.
 //!
-//! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of, `lists`
-//! reads several values out of one input, and `ends` has what all walls say of their ends.
+//! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of and
+//! `nail_joint` into a joint of nails, `lists` reads several values out of one input, and `ends` has what all walls say of
+//! their ends.
 
+mod anchor_bolts;
 mod ends;
 mod frame;
 mod hold_down;
 mod lists;
+mod nail;
+mod nail_joint;
+mod nail_schedule;
+mod nail_swap;
 mod perforated_wall;
 mod shear_wall;
 mod ties;
@@ -28,6 +34,12 @@ pub enum BracingKind {
     HoldDown,
     /// The path of uplift from the rafters to the footing.
     Uplift,
+    /// One nail in a joint.
+    Nail,
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap,
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts,
 }
 
 /// The verdict where there is not enough of a wall, or of what holds.
@@ -36,9 +48,38 @@ pub const NOT_ENOUGH: &str = "not enough";
 pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
 /// The verdict where the post at an end, or the plate under it, is pressed too hard.
 pub const POST_TOO_SMALL: &str = "the post is too small";
+/// The verdict where no load was given: the number is what one nail carries.
+pub const ONE_NAIL: &str = "is what one nail carries across";
+/// The verdict where something that was asked cannot be worked until an input is said.
+pub const STILL_TO_SAY: &str = "still to be said";
+/// The verdict where a nail reaches less than counts.
+pub const TOO_SHORT: &str = "too short to count";
+/// The verdict where nails would stand so close that the wood splits.
+pub const SPLITS: &str = "splits the wood";
+/// The verdict where the nail at hand stands for the other, in the pattern as drawn.
+pub const WILL_DO: &str = "will do";
+/// The verdict where it does in another number.
+pub const WILL_DO_AT_NUMBER: &str = "will do at this number";
+/// The verdict where it does at another spacing.
+pub const WILL_DO_AT_SPACING: &str = "will do at this spacing";
+/// The verdicts where someone must agree first.
+pub const ONLY_IF: [&str; 4] = [
+    "only if the engineer says so",
+    "only if the building official says so",
+    "only if the truss designer says so",
+    "only if the maker of the part says so",
+];
 
 impl QuickKind for BracingKind {
-    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift];
+    const ALL: &'static [Self] = &[
+        Self::ShearWall,
+        Self::PerforatedWall,
+        Self::HoldDown,
+        Self::Uplift,
+        Self::Nail,
+        Self::NailSwap,
+        Self::AnchorBolts,
+    ];
 
     const OWN: &'static [FieldSpec] = BRACING_FIELDS;
 
@@ -48,6 +89,9 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "perforated_wall",
             Self::HoldDown => "hold_down",
             Self::Uplift => "uplift",
+            Self::Nail => "nail",
+            Self::NailSwap => "nail_swap",
+            Self::AnchorBolts => "anchor_bolts",
         }
     }
 
@@ -57,6 +101,9 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "Wall with openings",
             Self::HoldDown => "Hold-downs",
             Self::Uplift => "Path of uplift",
+            Self::Nail => "Nail",
+            Self::NailSwap => "Nail swap",
+            Self::AnchorBolts => "Anchor bolts",
         }
     }
 
@@ -66,6 +113,9 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::FIELDS,
             Self::HoldDown => hold_down::FIELDS,
             Self::Uplift => uplift::FIELDS,
+            Self::Nail => nail::FIELDS,
+            Self::NailSwap => nail_swap::FIELDS,
+            Self::AnchorBolts => anchor_bolts::FIELDS,
         }
     }
 
@@ -79,8 +129,11 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::answer(reading),
             Self::HoldDown => hold_down::answer(reading),
             Self::Uplift => uplift::answer(reading),
+            Self::Nail => nail::answer(reading),
+            Self::NailSwap => nail_swap::answer(reading),
+            Self::AnchorBolts => anchor_bolts::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, Nail, NailSwap, AnchorBolts);

@@ -6,6 +6,7 @@ use members::flexure::{Acting, Cut};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::drawn_fasteners::{DrawnJoint, DrawnSill, DrawnSwap};
 use crate::reply::CheckReply;
 use crate::site::reply::AboutReply;
 
@@ -113,6 +114,12 @@ pub enum Drawn {
     Wall(DrawnWall),
     /// The path of uplift.
     Path(Vec<DrawnLink>),
+    /// A nail in its joint.
+    Joint(DrawnJoint),
+    /// One nail beside another.
+    Swap(DrawnSwap),
+    /// A bottom plate on its bolts.
+    Sill(DrawnSill),
 }
 
 /// Where in a house a link of the path of uplift is.
