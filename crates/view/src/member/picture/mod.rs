@@ -20,7 +20,9 @@ pub(super) fn picture(kind: MemberKind, reply: &QuickReply) -> Scene {
         Drawn::Corner(drawn) => corner::picture(drawn, reply),
         Drawn::Upright(drawn) => upright::picture(drawn, reply),
         Drawn::Cut(drawn) => cut::picture(drawn),
-        Drawn::Nothing | Drawn::Wall(_) => table(reply),
+        Drawn::Nothing | Drawn::Wall(_) | Drawn::Path(_) | Drawn::Joint(_) | Drawn::Swap(_) | Drawn::Sill(_) => {
+            table(reply)
+        }
     }
 }
 
