@@ -255,6 +255,7 @@ mod nail_swaps {
         assert_eq!((gun.size.as_str(), gun.verdict.as_str()), ("12\" on center", WILL_DO_AT_NUMBER));
         let rule = gun.by_code.iter().find(|rule| rule.heading == "Fastening schedule").unwrap();
         assert_eq!((rule.holds, rule.figure.as_str()), (Some(true), "12\" on center"));
+        assert!(gun.action[0].contains("12\" on center"), "{:?}", gun.action);
         let thin = of("0.113 x 3");
         assert_eq!(thin.verdict, ONLY_IF[1]);
         assert!(thin.by_code.iter().any(|rule| rule.holds == Some(false)));

@@ -23,8 +23,11 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
     screen(kind, &fields, None)
 }
 
-/// Enough of each kind that every verdict and every picture is seen: with the verdict and its state.
-const CASES: [(BracingKind, &[(&str, &str)], &str, State); 24] = {
+/// A kind, what is typed, the verdict and its state.
+type Seen = (BracingKind, &'static [(&'static str, &'static str)], &'static str, State);
+
+/// Enough of each kind that every verdict and every picture is seen.
+const CASES: [Seen; 24] = {
     use BracingKind::{AnchorBolts, Nail, NailSwap};
     const OUTSIDE: &str = "not for this tool to decide";
     [
@@ -124,20 +127,23 @@ fn pictures_stay_on_their_paper() {
 }
 
 fn figures(screen: &BracingScreen) -> Vec<&str> {
-    let figure = |mark: &'_ Mark| matches!(mark, Mark::Dimension { .. });
-    let text = |mark| match mark {
-        &Mark::Dimension { ref figure, .. } => figure.as_str(),
-        _ => "",
-    };
-    screen.picture.marks.iter().filter(|mark| figure(mark)).map(text).collect()
+    let mut figures = Vec::new();
+    for mark in &screen.picture.marks {
+        if let Mark::Dimension { figure, .. } = mark {
+            figures.push(figure.as_str());
+        }
+    }
+    figures
 }
 
 fn labels(screen: &BracingScreen) -> Vec<&str> {
-    let text = |mark| match mark {
-        &Mark::Label { ref text, .. } => Some(text.as_str()),
-        _ => None,
-    };
-    screen.picture.marks.iter().filter_map(text).collect()
+    let mut labels = Vec::new();
+    for mark in &screen.picture.marks {
+        if let Mark::Label { text, .. } = mark {
+            labels.push(text.as_str());
+        }
+    }
+    labels
 }
 
 #[test]

@@ -1,21 +1,22 @@
 //! The nail at hand in place of the one that was drawn, read and answered.
 
 use fastening::{
-    Approval, Difference, FasteningError, Joint, NailConditions, NailSpec, NailedWork, Pattern, Room, Swap,
-    SwapGoverns, approval, lateral_value, swap, swap_across,
+    Approval, FasteningError, Joint, NailConditions, NailSpec, NailedWork, Pattern, Room, Swap, SwapGoverns, approval,
+    lateral_value, swap, swap_across, table_head,
 };
 use measure::{Length, LengthUnit, read_length};
-use members::working::{Basis, Part};
 
-use super::nail_joint::{self, carried, fine};
+mod says;
+
+use super::nail_joint::{self, fine};
 use super::nail_schedule::{self, Listed};
 use super::{ONLY_IF, SPLITS, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER, WILL_DO_AT_SPACING};
 use crate::quick::drawn_fasteners::{DrawnRow, DrawnSwap};
 use crate::quick::reply::{Drawn, QuickReply};
-use crate::quick::say::{cautions, fact, rule, unworked};
+use crate::quick::say::{cautions, unworked};
 use crate::reading::Reading;
 use crate::site::about::About;
-use crate::words::{self, figure, percent};
+use crate::words::{self, figure};
 
 pub(super) const FIELDS: &[&str] = &[
     "asked_nail",
@@ -69,6 +70,13 @@ impl Asked {
         let heads = (self.found.head(), self.required.head());
         let head = self.found.head.is_none() || matches!(heads, (Ok(found), Ok(required)) if found >= required);
         self.found.nail == self.required.nail && self.found.shank == self.required.shank && head
+    }
+
+    /// Whether the code's schedule may be read with it: framing of the code's own, a common shank and a whole head.
+    fn is_of_the_schedule(&self) -> bool {
+        let head = table_head(self.found.nail).map(|head| head.value);
+        let whole = self.found.head.is_none_or(|found| head.is_none_or(|head| found >= head));
+        self.work == NailedWork::CodeFraming && self.found.shank == self.required.shank && whole
     }
 
     /// Who must agree, by what is nailed.
@@ -237,13 +245,16 @@ fn reply(
     (joint, listed): (&Joint, &[Listed]),
     drawn: Drawn,
 ) -> QuickReply {
-    let by_schedule = nail_schedule::stands(listed, asked.found.nail).filter(|_| asked.work == NailedWork::CodeFraming);
+    let by_schedule = nail_schedule::stands(listed, asked.found.nail).filter(|_| asked.is_of_the_schedule());
     let mut reply = QuickReply { drawn, ..QuickReply::default() };
-    let who =
-        if by_schedule.is_some() && asked.found.shank == asked.required.shank { Approval::Crew } else { asked.who() };
+    let who = if by_schedule.is_some() { Approval::Crew } else { asked.who() };
     judge(&mut reply, asked, found, who);
     if let Some(row) = by_schedule.filter(|_| who == Approval::Crew && !asked.is_same()) {
         reply.size = nail_schedule::pattern(row);
+        if let Drawn::Swap(drawn) = &mut reply.drawn {
+            let count = row.count.filter(|_| row.spacing.is_none()).map(u32::from);
+            drawn.found.1 = Some(DrawnRow { pattern: reply.size.clone(), spacing: row.spacing, count });
+        }
         WILL_DO_AT_NUMBER.clone_into(&mut reply.verdict);
         reply.governs = Some("the code's schedule".to_owned());
         reply.action = vec![format!(
@@ -251,10 +262,10 @@ fn reply(
             reply.size
         )];
     }
-    facts(&mut reply, found, asked);
+    says::facts(&mut reply, found, asked);
     reply.by_code.extend(listed.iter().map(|listed| nail_schedule::rule_of(listed, asked.found.nail)));
-    reply.by_code.extend(splitting(found));
-    about.part(working(asked, found));
+    reply.by_code.extend(says::splitting(found));
+    about.part(says::working(asked, found));
     for caution in &found.lateral.found.cautions {
         about.say(crate::walk::words::nail_caution(*caution));
     }
@@ -310,161 +321,7 @@ fn judge(reply: &mut QuickReply, asked: &Asked, found: &Swap, approval: Approval
         only_if
     }
     .to_owned();
-    reply.action = action(asked, found, (&pattern, changed), (may, whom));
-}
-
-fn action(asked: &Asked, found: &Swap, (pattern, changed): (&str, bool), (may, whom): (bool, &str)) -> Vec<String> {
-    let mut says = Vec::new();
-    if asked.is_same() {
-        return vec![format!("It is the nail as drawn: {pattern}, as drawn.")];
-    }
-    let worth = percent(found.ratio.min(1.0));
-    says.push(if changed {
-        format!(
-            "One is worth {worth} of the nail as drawn. In strength, {pattern} does the work of {}.",
-            in_words(asked.pattern)
-        )
-    } else {
-        format!("One carries as much as the nail as drawn. It stays at {pattern}.")
-    });
-    if !may {
-        says.push(format!("Ask {whom} first, and keep the answer. Or use the nail as drawn."));
-    }
-    if asked.shear_panels && !found.differences.is_empty() {
-        let unlike: Vec<&str> = found.differences.iter().map(|one| difference(*one)).collect();
-        says.push(format!("Panels of a shear wall take like for like. This nail is not: {}.", unlike.join(", ")));
-    }
-    match found.room {
-        Some(Room::ThickerFraming(_)) => says.push(
-            "Where two panels meet they need 3x framing, or two 2x nailed to each other, and staggered nails. Else the framing splits.".to_owned(),
-        ),
-        Some(Room::KeepDistances(least)) => says.push(format!(
-            "See that they fit: {} apart along the grain, {} to a loaded end, {} to an edge.",
-            fine(least.value.along_grain),
-            fine(least.value.end_loaded),
-            fine(least.value.edge)
-        )),
-        _ => {}
-    }
-    says
-}
-
-const fn difference(of: Difference) -> &'static str {
-    match of {
-        Difference::Diameter => "it is thinner or thicker",
-        Difference::Length => "it is shorter",
-        Difference::Shank => "its shank is another",
-        Difference::Head => "its head is smaller, or not measured",
-    }
-}
-
-fn facts(reply: &mut QuickReply, found: &Swap, asked: &Asked) {
-    let facts = &mut reply.facts;
-    facts.push(fact("worth", "one nail at hand is worth, of one as drawn", found.ratio, percent(found.ratio)));
-    let lateral = &found.lateral;
-    let mut strength = |name: &str, what: &str, force: measure::Force| {
-        facts.push(fact(name, what, force.pounds(), carried(force)));
-    };
-    strength("found_lb", "one nail at hand carries across", lateral.found.adjusted);
-    strength("asked_lb", "one nail as drawn carries across", lateral.required.adjusted);
-    if let Some(pair) = &found.uplift {
-        strength("found_pull_lb", "one nail at hand holds against a pull", pair.found.adjusted);
-        strength("asked_pull_lb", "one nail as drawn holds against a pull", pair.required.adjusted);
-    }
-    match (found.pattern, asked.pattern) {
-        (Some(Pattern::Count(count)), _) => {
-            facts.push(fact("nails", "nails that make up for it", f64::from(count), in_words(Pattern::Count(count))));
-        }
-        (Some(Pattern::OnCenter(apart)), Pattern::OnCenter(drawn)) => {
-            let exact = drawn * found.ratio.min(1.0);
-            facts.push(fact("exact_in", "the spacing that is worth it, exact", exact.inches(), fine(exact)));
-            facts.push(fact("spacing_in", "the same to a half inch", apart.inches(), fine(apart)));
-        }
-        _ => {}
-    }
-    let reach = &lateral.found.reach;
-    facts.push(fact(
-        "penetration_in",
-        "it goes into the main piece",
-        reach.penetration.inches(),
-        fine(reach.penetration),
-    ));
-    facts.push(fact(
-        "full_in",
-        "nothing is taken off from, 10 diameters",
-        reach.full.value.inches(),
-        fine(reach.full.value),
-    ));
-}
-
-/// What keeps the wood from splitting.
-fn splitting(found: &Swap) -> Option<crate::quick::reply::RuleReply> {
-    let (holds, short, says, source) = match found.room? {
-        Room::Enough => return None,
-        Room::ThickerFraming(framing) => {
-            (None, "3x framing", "Where two panels meet: one 3x, or two 2x nailed to each other for the shear of the joint; nails staggered.".to_owned(), framing.source)
-        }
-        Room::TooClose(least) => (Some(false), "too close", format!("{} is the closest.", fine(least.value)), least.source),
-        Room::KeepDistances(least) => (
-            None,
-            "keep these",
-            format!(
-                "Along the grain {}; to a loaded end {}, to another {}; to an edge {}; rows {} apart, staggered {}.",
-                fine(least.value.along_grain),
-                fine(least.value.end_loaded),
-                fine(least.value.end_unloaded),
-                fine(least.value.edge),
-                fine(least.value.rows_in_line),
-                fine(least.value.rows_staggered)
-            ),
-            least.source,
-        ),
-    };
-    Some(rule("What splits", holds, short, vec![says, format!("{}.", words::source(source))]))
-}
-
-fn working(asked: &Asked, found: &Swap) -> Part {
-    let mut part = Part::new("One nail for the other");
-    let lateral = &found.lateral;
-    let source = |value: &fastening::LateralValue| Basis::Published(value.limits.governing().value.source);
-    let mode = |value: &fastening::LateralValue| format!("mode {}", value.mode.name());
-    for (value, says) in [(&lateral.found, "nail at hand, across"), (&lateral.required, "nail as drawn, across")] {
-        part.step("Z′", says, mode(value), (value.adjusted.pounds(), "lb"), source(value));
-    }
-    let ratio = |one: f64, other: f64| format!("{} / {}", figure(one), figure(other));
-    let of = ratio(lateral.found.adjusted.pounds(), lateral.required.adjusted.pounds());
-    part.step("", "worth across", of, (lateral.ratio, ""), Basis::Arithmetic);
-    if let Some(pair) = &found.uplift {
-        for (value, says) in [(&pair.found, "nail at hand, pulled"), (&pair.required, "nail as drawn, pulled")] {
-            let source = match (&value.pull_through, value.governs) {
-                (Some(head), fastening::UpliftLimit::PullThrough) => head.reference.source,
-                _ => value.withdrawal.per_length.source,
-            };
-            let first =
-                if value.governs == fastening::UpliftLimit::PullThrough { "the head first" } else { "the shank first" };
-            part.step("W′", says, first, (value.adjusted.pounds(), "lb"), Basis::Published(source));
-        }
-        let of = ratio(pair.found.adjusted.pounds(), pair.required.adjusted.pounds());
-        part.step("", "worth pulled", of, (pair.ratio, ""), Basis::Arithmetic);
-    }
-    let least = figure(found.ratio.min(1.0));
-    match (asked.pattern, found.pattern) {
-        (Pattern::Count(drawn), Some(Pattern::Count(count))) => {
-            part.step(
-                "n",
-                "nails, rounded up",
-                format!("{drawn} / {least}"),
-                (f64::from(count), ""),
-                Basis::Arithmetic,
-            );
-        }
-        (Pattern::OnCenter(drawn), Some(Pattern::OnCenter(apart))) => {
-            let expression = format!("{} × {least}", figure(drawn.inches()));
-            part.step("s", "spacing, down to a half inch", expression, (apart.inches(), "in"), Basis::Arithmetic);
-        }
-        _ => {}
-    }
-    part
+    reply.action = says::action(asked, found, (&pattern, changed), (may, whom));
 }
 
 fn drawn(asked: &Asked, side: &nail_joint::Side, found: Option<&Swap>) -> DrawnSwap {

@@ -12,7 +12,7 @@ use crate::scene::{Ink, Mark, Scene, Weight};
 /// Wood that is drawn past the point.
 const PAST: f64 = 0.75;
 /// Half of what is drawn of the pieces.
-const HALF: f64 = 2.5;
+const HALF: f64 = 2.9;
 /// Slant of a toe nail.
 const SLANT: f64 = core::f64::consts::FRAC_PI_6;
 
@@ -29,7 +29,7 @@ pub(super) fn picture(drawn: &DrawnJoint, reply: &QuickReply) -> Scene {
     let bottom = depth.max(drawn.marks.1.inches()) + PAST;
     let above = if slanted { top - 0.5 } else { top };
     let mut pen = Pen::new((-HALF, above), (2.0 * HALF, bottom - above));
-    pen.margin(64.0, 44.0, 22.0);
+    pen.margin(66.0, 44.0, 22.0);
     pieces(&mut pen, drawn, (above, bottom));
     let (head, point) = if slanted {
         let run = long * math::sin(SLANT);
@@ -65,7 +65,7 @@ fn pieces(pen: &mut Pen, drawn: &DrawnJoint, (above, bottom): (f64, f64)) {
     for (from, to) in grain {
         pen.line(from, to, Weight::Fine, Ink::Ink);
     }
-    let beside = HALF - pen.paper(34.0);
+    let beside = HALF * 0.56;
     pen.label((beside, above / 2.0), &drawn.side_is);
     pen.label((beside, bottom - pen.paper(10.0)), &drawn.main_is);
 }
@@ -91,7 +91,7 @@ fn marks(pen: &mut Pen, drawn: &DrawnJoint, depth: f64) {
     for (of, text) in [(drawn.marks.0, "6 D"), (drawn.marks.1, "10 D")] {
         let y = of.inches();
         pen.line((-HALF, y), (HALF, y), Weight::Hidden, Ink::Chalk);
-        pen.label((-HALF - pen.paper(18.0), y), text);
+        pen.label((-HALF - pen.paper(if drawn.marks.1 == of { 22.0 } else { 18.0 }), y), text);
     }
     let x = HALF + pen.paper(22.0);
     let figure = drawn.nail.penetration.map_or_else(|| "too little".to_owned(), fine);
@@ -113,7 +113,9 @@ fn loads(pen: &mut Pen, drawn: &DrawnJoint, above: f64) {
         let y = above / 2.0;
         let (from, to) = ((-HALF - pen.paper(8.0), y), (-HALF + pen.paper(38.0), y));
         pen.marks.push(Mark::Arrow { from, to, figure: String::new(), ink });
-        pen.label((-HALF + pen.paper(20.0), above - pen.paper(10.0)), &drawn.across);
+        // Over the arrow, and where the side piece is thin, over that as well.
+        let over = if above > -0.6 { above - pen.paper(10.0) } else { y - pen.paper(14.0) };
+        pen.label((-HALF + pen.paper(16.0), over), &drawn.across);
     }
     if !drawn.pull.is_empty() {
         let (from, to) = ((0.0, above - pen.paper(4.0)), (0.0, above - pen.paper(32.0)));

@@ -18,10 +18,10 @@ pub(super) fn picture(drawn: &DrawnSill, reply: &QuickReply) -> Scene {
     let mut pen = Pen::new((0.0, 0.0), (long, 0.0));
     // Across, the plate is drawn larger than along, so that the bolts are seen.
     let wide = pen.paper(34.0);
-    let side = wide + pen.paper(84.0);
+    let side = wide + pen.paper(108.0);
     let thick = pen.paper(10.0) * drawn.across.1.inches() / 1.5;
     let deep = pen.paper(42.0);
-    pen.margin(30.0, 46.0, 190.0);
+    pen.margin(30.0, 46.0, 214.0);
     let ink = if drawn.holds { Ink::Carries } else { Ink::Short };
     from_above(&mut pen, drawn, wide, ink);
     let below = wide + pen.paper(24.0);
@@ -66,14 +66,15 @@ fn dimensions(pen: &mut Pen, drawn: &DrawnSill, y: f64) {
     let (Some(first), Some(last)) = (drawn.bolts.first(), drawn.bolts.last()) else { return };
     pen.dimension((0.0, y), (first.inches(), y), &fine(*first), Some("sill_left_end"));
     if let [one, next, ..] = drawn.bolts.as_slice() {
-        // Where the bolts stand close, the figure needs more room than one space.
+        // Its figure may be wider than the space: it has a line of its own.
+        let y = y + pen.paper(23.0);
         pen.dimension((one.inches(), y), (next.inches(), y), &words::length(*next - *one), Some("bolt_drawn"));
     }
     if drawn.bolts.len() > 1 {
         let right = drawn.length - *last;
         pen.dimension((last.inches(), y), (long, y), &fine(right), Some("sill_right_end"));
     }
-    let below = y + pen.paper(24.0);
+    let below = y + pen.paper(46.0);
     pen.dimension((0.0, below), (long, below), &words::length(drawn.length), Some("sill_long"));
 }
 

@@ -24,12 +24,12 @@ pub(super) fn picture(drawn: &DrawnSwap, reply: &QuickReply) -> Scene {
     let bottom = deepest.max(0.5) + 0.5;
     let right = 2.0 * WIDE + BETWEEN;
     let mut pen = Pen::new((0.0, -side), (right, bottom + side));
-    pen.margin(54.0, 40.0, 96.0);
+    pen.margin(54.0, 48.0, 96.0);
     let sides = [(required, 0.0, "as drawn", "asked_nail"), (found, WIDE + BETWEEN, "at hand", "found_nail_as")];
     for (one, left, name, field) in sides {
         section(&mut pen, (one, side, bottom), left);
-        pen.label((left + WIDE / 2.0, -side - pen.paper(26.0)), name);
-        pen.label((left + WIDE / 2.0, -side - pen.paper(11.0)), &one.name);
+        pen.label((left + WIDE / 2.0, -side - pen.paper(32.0)), name);
+        pen.label((left + WIDE / 2.0, -side - pen.paper(13.0)), &one.name);
         pen.pick((left, -side), (left + WIDE, bottom), Act::Bring(field), format!("The nail {name}"));
     }
     let x = -pen.paper(12.0);
