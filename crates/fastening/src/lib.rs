@@ -7,9 +7,9 @@
 //! is in it. [`bolt_value`] does the same for a bolt.
 //!
 //! [`worth`] compares two nails across the shank, and turns the ratio into a spacing or a number of nails; [`swap`] does
-//! so for a whole joint, the pull counted in, with what splits and what is not like for like. [`edge_framing`] says where
-//! such nails would split the framing, [`approval`] who must agree, and [`listed`] whether the code's own schedule has
-//! the nail.
+//! so for a whole joint, the pull counted in, with what splits and what is not like for like, and [`swap_across`] where
+//! nothing pulls. [`edge_framing`] says where such nails would split the framing, [`approval`] who must agree, and
+//! [`listed`] whether the code's own schedule has the nail.
 //!
 //! *Invariant*: a nail that reaches less than 6 diameters, and a spacing no table reaches, have no number here. What an
 //! engineer drew is never changed: an answer is a question to who must approve it.
@@ -57,7 +57,7 @@ pub use standards::nds_2018::{
     chapter_11::ConnectionMoisture,
     chapter_12::{PLATE_ULTIMATE, SHEET_ULTIMATE, WoodPanel, YieldMode, gauge_thickness},
 };
-pub use swap::{Difference, Pattern, Room, Swap, SwapGoverns, UpliftPair, swap};
+pub use swap::{Difference, Pattern, Room, Swap, SwapGoverns, UpliftPair, swap, swap_across};
 pub use uplift::{NailSpec, PullThroughValue, UpliftLimit, UpliftValue, pull_through_value, table_head, uplift_value};
 pub use withdrawal::{Shank, WithdrawalValue, withdrawal_value};
 pub use worth::{EquivalentSpacing, Worth, worth};

@@ -79,7 +79,7 @@ pub enum Room {
 pub struct Swap {
     /// Both across the shank.
     pub lateral: Worth,
-    /// Both along it; none where no nail of the joint holds a pull, as in end grain.
+    /// Both along it; none where no nail of the joint holds a pull, as in end grain, or where none was asked for.
     pub uplift: Option<UpliftPair>,
     /// The smaller of the two ratios.
     pub ratio: Ratio,
@@ -134,6 +134,43 @@ pub fn swap(found: &NailSpec, required: &NailSpec, pattern: Pattern, joint: &Joi
     let lateral = worth(found.nail, required.nail, joint)?;
     check(pattern, &lateral, joint)?;
     let uplift = uplift_pair(found, required, joint)?;
+    weighed((found, required), pattern, joint, (lateral, uplift))
+}
+
+/// The same where nothing pulls the joint apart: across the shank alone. No head need be known.
+///
+/// # Errors
+/// As [`swap`], but for what concerns heads and pulls.
+///
+/// ```
+/// use fastening::{Joint, NailSpec, Pattern, SideMember, Wood, read_nail, swap_across};
+/// use lumber::Species;
+/// use measure::Length;
+///
+/// let spf = Wood::Lumber(Species::SprucePineFir);
+/// let joint = Joint::face_nailed(SideMember::wood(spf, Length::from_inches(1.5)), spf);
+/// let of = |text| Ok::<_, fastening::NailError>(NailSpec::smooth(read_nail(text)?.nail));
+/// let found = swap_across(&of("0.148 x 3")?, &of("16d common")?, Pattern::Count(10), &joint)?;
+/// assert_eq!(found.pattern, Some(Pattern::Count(12)));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn swap_across(
+    found: &NailSpec,
+    required: &NailSpec,
+    pattern: Pattern,
+    joint: &Joint,
+) -> Result<Swap, FasteningError> {
+    let lateral = worth(found.nail, required.nail, joint)?;
+    check(pattern, &lateral, joint)?;
+    weighed((found, required), pattern, joint, (lateral, None))
+}
+
+fn weighed(
+    (found, required): (&NailSpec, &NailSpec),
+    pattern: Pattern,
+    joint: &Joint,
+    (lateral, uplift): (Worth, Option<UpliftPair>),
+) -> Result<Swap, FasteningError> {
     let (ratio, governs) = match &uplift {
         Some(pair) if pair.ratio < lateral.ratio => (pair.ratio, SwapGoverns::Uplift),
         _ => (lateral.ratio, SwapGoverns::Lateral),

@@ -75,6 +75,12 @@ pub enum CheckRequest {
     WallLayers(Box<QuickCase<bracing::WallLayers>>),
     /// The engineer's schedule of panels and hold-downs.
     Schedule(Box<QuickCase<bracing::Schedule>>),
+    /// One nail in a joint.
+    Nail(Box<QuickCase<bracing::Nail>>),
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap(Box<QuickCase<bracing::NailSwap>>),
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts(Box<QuickCase<bracing::AnchorBolts>>),
 }
 
 /// What one line answers.
@@ -131,6 +137,12 @@ pub enum CheckResponse {
     WallLayers(Box<QuickReply>),
     /// The engineer's schedule of panels and hold-downs.
     Schedule(Box<QuickReply>),
+    /// One nail in a joint.
+    Nail(Box<QuickReply>),
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap(Box<QuickReply>),
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -186,6 +198,9 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
         CheckRequest::WallLayers(case) => of_quick(case, CheckResponse::WallLayers),
         CheckRequest::Schedule(case) => of_quick(case, CheckResponse::Schedule),
+        CheckRequest::Nail(case) => of_quick(case, CheckResponse::Nail),
+        CheckRequest::NailSwap(case) => of_quick(case, CheckResponse::NailSwap),
+        CheckRequest::AnchorBolts(case) => of_quick(case, CheckResponse::AnchorBolts),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -252,6 +267,9 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::Uplift>(),
         Kind::of_quick::<bracing::WallLayers>(),
         Kind::of_quick::<bracing::Schedule>(),
+        Kind::of_quick::<bracing::Nail>(),
+        Kind::of_quick::<bracing::NailSwap>(),
+        Kind::of_quick::<bracing::AnchorBolts>(),
     ]
 }
 

@@ -158,7 +158,7 @@ fn nonsense(kind: Kind) -> &'static [&'static str] {
         Kind::Special { .. } => &["-4", "steep", "6/10", "90/12"],
         Kind::Choice(_) => &["neither", "-"],
         Kind::Size => &["9-2x40", "two by ten"],
-        Kind::Name => &[],
+        Kind::Name | Kind::Lines => &[],
     }
 }
 

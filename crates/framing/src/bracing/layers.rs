@@ -9,7 +9,7 @@ use standards::irc_2021::r703_15::{
     DIRECTLY_TO_FRAMING, FURRING_OVER_FOAM, FurringFastener, INTO_FRAMING, WATER_BARRIER,
 };
 
-use super::{BRACES, BRACES_NOTHING, TOO_SHORT};
+use super::{BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT};
 use crate::quick::reply::{Drawn, DrawnLayers, QuickReply, RuleReply};
 use crate::quick::say::{capital, cautions, length_fact, rule};
 use crate::reading::Reading;
@@ -125,7 +125,7 @@ fn reply(mut about: About<'_>, wall: &MakeUp, answer: &MakeUpAnswer) -> QuickRep
     let verdict = if !counts {
         BRACES_NOTHING
     } else if short(&answer.panel_nails) || short(&answer.outer) {
-        TOO_SHORT
+        FASTENER_TOO_SHORT
     } else {
         BRACES
     };

@@ -1,13 +1,19 @@
 //! Bracing: from what was typed to what is answered, one file a kind.
 //!
-//! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of, `lists`
-//! reads several values out of one input, and `ends` has what all walls say of their ends.
+//! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of and
+//! `nail_joint` into a joint of nails, `lists` reads several values out of one input, and `ends` has what all walls say of
+//! their ends.
 
+mod anchor_bolts;
 mod ends;
 mod frame;
 mod hold_down;
 mod layers;
 mod lists;
+mod nail;
+mod nail_joint;
+mod nail_schedule;
+mod nail_swap;
 mod perforated_wall;
 mod schedule;
 mod shear_wall;
@@ -34,24 +40,60 @@ pub enum BracingKind {
     WallLayers,
     /// The engineer's schedule of panels and hold-downs.
     Schedule,
+    /// One nail in a joint.
+    Nail,
+    /// The nail at hand in place of the one that was drawn.
+    NailSwap,
+    /// Anchor bolts along a bottom plate.
+    AnchorBolts,
 }
 
 /// The verdict where the layers of a wall brace it.
 pub const BRACES: &str = "braces the wall";
 /// The verdict where they do not.
 pub const BRACES_NOTHING: &str = "braces nothing";
-/// The verdict where a fastener is too short.
-pub const TOO_SHORT: &str = "too short a fastener";
+/// The verdict where what goes through the layers is too short.
+pub const FASTENER_TOO_SHORT: &str = "too short a fastener";
 /// The verdict where there is not enough of a wall, or of what holds.
 pub const NOT_ENOUGH: &str = "not enough";
 /// The verdict where the hold-down's label says less than is asked of it.
 pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
 /// The verdict where the post at an end, or the plate under it, is pressed too hard.
 pub const POST_TOO_SMALL: &str = "the post is too small";
+/// The verdict where no load was given: the number is what one nail carries.
+pub const ONE_NAIL: &str = "is what one nail carries across";
+/// The verdict where something that was asked cannot be worked until an input is said.
+pub const STILL_TO_SAY: &str = "still to be said";
+/// The verdict where a nail reaches less than counts.
+pub const TOO_SHORT: &str = "too short to count";
+/// The verdict where nails would stand so close that the wood splits.
+pub const SPLITS: &str = "splits the wood";
+/// The verdict where the nail at hand stands for the other, in the pattern as drawn.
+pub const WILL_DO: &str = "will do";
+/// The verdict where it does in another number.
+pub const WILL_DO_AT_NUMBER: &str = "will do at this number";
+/// The verdict where it does at another spacing.
+pub const WILL_DO_AT_SPACING: &str = "will do at this spacing";
+/// The verdicts where someone must agree first.
+pub const ONLY_IF: [&str; 4] = [
+    "only if the engineer says so",
+    "only if the building official says so",
+    "only if the truss designer says so",
+    "only if the maker of the part says so",
+];
 
 impl QuickKind for BracingKind {
-    const ALL: &'static [Self] =
-        &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift, Self::WallLayers, Self::Schedule];
+    const ALL: &'static [Self] = &[
+        Self::ShearWall,
+        Self::PerforatedWall,
+        Self::HoldDown,
+        Self::AnchorBolts,
+        Self::Uplift,
+        Self::Schedule,
+        Self::WallLayers,
+        Self::Nail,
+        Self::NailSwap,
+    ];
 
     const OWN: &'static [FieldSpec] = BRACING_FIELDS;
 
@@ -65,6 +107,9 @@ impl QuickKind for BracingKind {
             Self::Uplift => "uplift",
             Self::WallLayers => "wall_layers",
             Self::Schedule => "schedule",
+            Self::Nail => "nail",
+            Self::NailSwap => "nail_swap",
+            Self::AnchorBolts => "anchor_bolts",
         }
     }
 
@@ -76,6 +121,9 @@ impl QuickKind for BracingKind {
             Self::Uplift => "Path of uplift",
             Self::WallLayers => "Wall layers",
             Self::Schedule => "Schedule",
+            Self::Nail => "Nail",
+            Self::NailSwap => "Nail swap",
+            Self::AnchorBolts => "Anchor bolts",
         }
     }
 
@@ -87,6 +135,9 @@ impl QuickKind for BracingKind {
             Self::Uplift => uplift::FIELDS,
             Self::WallLayers => layers::FIELDS,
             Self::Schedule => schedule::FIELDS,
+            Self::Nail => nail::FIELDS,
+            Self::NailSwap => nail_swap::FIELDS,
+            Self::AnchorBolts => anchor_bolts::FIELDS,
         }
     }
 
@@ -102,8 +153,11 @@ impl QuickKind for BracingKind {
             Self::Uplift => uplift::answer(reading),
             Self::WallLayers => layers::answer(reading),
             Self::Schedule => schedule::answer(reading),
+            Self::Nail => nail::answer(reading),
+            Self::NailSwap => nail_swap::answer(reading),
+            Self::AnchorBolts => anchor_bolts::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule, Nail, NailSwap, AnchorBolts);

@@ -1,6 +1,9 @@
 //! The inputs of Bracing: braced walls, what holds their ends down, bolts, floors and roofs as diaphragms, the path of
 //! uplift, and nails.
 
+mod nails;
+mod sill;
+
 use measure::LengthUnit::{Feet, Inches};
 
 use super::Group::{Bears, Carries, Limits, Shape, Wood};
@@ -17,7 +20,29 @@ const WALL_TIE_HELP: &str =
 const PLF: Kind = number("plf", 0.0, 20_000.0);
 
 /// Every input that Bracing has beside those of the header and of Site.
-pub const BRACING_FIELDS: &[FieldSpec] = &[
+pub const BRACING_FIELDS: &[FieldSpec] = &ALL;
+
+const GROUPS: [&[FieldSpec]; 3] = [WALL_FIELDS, nails::NAIL_FIELDS, sill::SILL_FIELDS];
+const ALL: [FieldSpec; WALL_FIELDS.len() + nails::NAIL_FIELDS.len() + sill::SILL_FIELDS.len()] = joined(GROUPS);
+
+/// The groups one after the other.
+const fn joined<const N: usize>(groups: [&[FieldSpec]; 3]) -> [FieldSpec; N] {
+    let mut all = [groups[0][0]; N];
+    let (mut group, mut filled) = (0, 0);
+    while group < groups.len() {
+        let mut index = 0;
+        while index < groups[group].len() {
+            all[filled] = groups[group][index];
+            index += 1;
+            filled += 1;
+        }
+        group += 1;
+    }
+    all
+}
+
+/// Braced walls, what holds their ends down, and the path of uplift.
+const WALL_FIELDS: &[FieldSpec] = &[
     field(
         "schedule_lines",
         "The drawing's schedule",

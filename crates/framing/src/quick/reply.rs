@@ -6,6 +6,7 @@ use members::flexure::{Acting, Cut};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::drawn_fasteners::{DrawnJoint, DrawnSill, DrawnSwap};
 use crate::reply::CheckReply;
 use crate::site::reply::AboutReply;
 
@@ -117,6 +118,12 @@ pub enum Drawn {
     Layers(DrawnLayers),
     /// The panels of a schedule.
     Marks(Vec<DrawnMark>),
+    /// A nail in its joint.
+    Joint(DrawnJoint),
+    /// One nail beside another.
+    Swap(DrawnSwap),
+    /// A bottom plate on its bolts.
+    Sill(DrawnSill),
 }
 
 /// A panel of a schedule.

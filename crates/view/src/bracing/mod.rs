@@ -1,8 +1,11 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
+mod joint;
 mod layers;
 mod marks;
 mod path;
+mod sill;
+mod swap;
 mod wall;
 
 use framing::bracing::BracingKind;
@@ -23,14 +26,18 @@ impl Shown for BracingKind {
     const OTHERS: (&'static str, &'static str) = ("Other panels and nails", "Find the lightest instead");
 
     fn speaks(self, id: &str, reading: &Reading) -> bool {
-        match id {
-            "schedule_lines" => self == Self::Schedule,
-            "floor_tie" => reading.word("uplift_storeys") != Some("1"),
-            "furring_nail" | "furring_nail_every" | "cladding_weighs" => {
-                reading.word("wall_layers").is_some_and(|layers| layers.contains("furring"))
-            }
-            "header_tie" | "jamb_tie" => reading.length("uplift_opening").is_some(),
-            "roof_kind" | "ceiling_dead" | "enclosure" => reading.number("uplift_given").is_none(),
+        let of = |input: &str| reading.word(input).unwrap_or_default();
+        let ringed = |input: &str| of(input).ends_with("ring");
+        match (self, id) {
+            (Self::Nail | Self::NailSwap, "nail_gauge") => of("nail_side") == "steel",
+            (Self::Nail | Self::NailSwap, "nail_side_thick") => of("nail_side") != "steel",
+            (Self::Nail | Self::NailSwap, "nail_ringed") => ringed("nail_shank") || ringed("asked_shank"),
+            (Self::NailSwap, "code_element") => of("nailed_work") == "framing",
+            (_, "schedule_lines") => self == Self::Schedule,
+            (_, "floor_tie") => of("uplift_storeys") != "1",
+            (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
+            (_, "header_tie" | "jamb_tie") => reading.length("uplift_opening").is_some(),
+            (_, "roof_kind" | "ceiling_dead" | "enclosure") => reading.number("uplift_given").is_none(),
             _ => true,
         }
     }
@@ -51,6 +58,9 @@ impl Shown for BracingKind {
             Drawn::Path(links) => path::picture(links, reply),
             Drawn::Layers(drawn) => layers::picture(drawn, reply),
             Drawn::Marks(marks) => marks::picture(marks, reply),
+            Drawn::Joint(drawn) => joint::picture(drawn, reply),
+            Drawn::Swap(drawn) => swap::picture(drawn, reply),
+            Drawn::Sill(drawn) => sill::picture(drawn, reply),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

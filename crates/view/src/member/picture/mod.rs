@@ -20,7 +20,8 @@ pub(super) fn picture(kind: MemberKind, reply: &QuickReply) -> Scene {
         Drawn::Corner(drawn) => corner::picture(drawn, reply),
         Drawn::Upright(drawn) => upright::picture(drawn, reply),
         Drawn::Cut(drawn) => cut::picture(drawn),
-        Drawn::Nothing | Drawn::Wall(_) | Drawn::Path(_) | Drawn::Layers(_) | Drawn::Marks(_) => table(reply),
+        // What Bracing draws is drawn there.
+        _ => table(reply),
     }
 }
 
