@@ -91,6 +91,26 @@ journey("a schedule is pasted, and a wall is checked by its mark, with no signal
   await until("its own hold-down is asked", async () => /8d at 4" the hold-down is too weak/.test(plain(await answer(page))));
 });
 
+journey("a walk's mark is filled from the schedule, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await lookAt(page, "Schedule");
+  await page.locator("textarea#in-hand").fill("sheet S2.1 rev B\nP1: 15/32 10d 3/12, studs 2x6\nP2: 7/16 8d 6");
+  await until("both marks are read", async () => /^2 marks/.test(await answer(page)));
+  await page.getByRole("status").getByText("kept on this phone").waitFor();
+  await page.getByRole("link", { name: "Inspection" }).tap();
+  await page.waitForURL(/\/inspection\//);
+  await ready(page);
+  await key(page, "Start a walk").tap();
+  await key(page, "P1").tap();
+  const chip = (label) => page.locator(".chip").filter({ has: page.locator(`.chip-label:text-is("${label}")`) }).first();
+  assert.match(plain(await chip("Nail").innerText()), /10d common/);
+  assert.match(plain(await chip("Edge spacing").innerText()), /3"/);
+  assert.match(plain(await chip("Drawing").innerText()), /S2\.1/);
+  await assertFitsWidth(page);
+});
+
 journey("a panel over foam braces nothing, and the way out is said", {}, async ({ phone }) => {
   const page = await openBracing(phone);
   await lookAt(page, "Wall layers");

@@ -31,7 +31,7 @@ pub mod wall_lines;
 pub use choose::{Chosen, lightest_that_carries, nailings};
 pub use line::{LineAnswer, Remedy, check_line};
 pub use make_up::{Braces, Layer, LayerKind, MakeUp, MakeUpAnswer, Misplaced, Reach, check_make_up};
-pub use nailing_text::{NailingTextError, nail_length, nail_words, read_nailing};
+pub use nailing_text::{NailingTextError, nail_length, nail_name, nail_words, read_nailing};
 pub use overturning::{Storey, overturning};
 pub use perforated::{Opening, PerforatedAnswer, PerforatedWall, check_perforated};
 pub use segmented::{Ends, OF_DEAD, Segment, SegmentedAnswer, SegmentedWall, check_segmented};

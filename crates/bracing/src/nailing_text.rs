@@ -96,6 +96,17 @@ pub const fn nail_length(fastener: ShearFastener) -> Option<Length> {
     }
 }
 
+/// The common nail by its name: `8d common`.
+#[must_use]
+pub const fn nail_name(fastener: ShearFastener) -> &'static str {
+    match fastener {
+        ShearFastener::Common6d => "6d common",
+        ShearFastener::Common8d => "8d common",
+        ShearFastener::Common10d => "10d common",
+        _ => "",
+    }
+}
+
 /// Diameter and length of the common nail in words: `0.131 x 2-1/2"`.
 #[must_use]
 pub const fn nail_words(fastener: ShearFastener) -> &'static str {

@@ -11,10 +11,10 @@ impl Chapter for BracingKind {
     const PLACE: Place = Place::Bracing;
 
     const GROUPS: Groups = &[
-        (Group::Shape, "The wall", false),
+        (Group::Shape, "What is built", false),
         (Group::Carries, "What it must take", false),
         (Group::Bears, "What holds it", false),
-        (Group::Wood, "Studs and panels", false),
+        (Group::Wood, "Wood and panels", false),
         (Group::Place, "The place, from the job", true),
         (Group::Limits, "Rules", true),
     ];

@@ -2,10 +2,13 @@
 
 use std::sync::Arc;
 
+use framing::bracing::BracingKind;
+use framing::walk::{Scheduled, scheduled};
 use job::Fields;
 use job::walk::{Draft, MarkVersion, RecordBody, Walk};
 use leptos::prelude::*;
 use view::model::Group;
+use view::quick::own_key;
 use view::walk::mark_fields;
 
 use super::book::Book;
@@ -75,6 +78,16 @@ pub fn Drawing(
             way.go_instead(&Spot::Mark(id));
         });
     };
+    let scheduled = untrack(move || {
+        book.job
+            .with(|job| job.site.get(&own_key(BracingKind::Schedule, "schedule_lines")).map(|lines| scheduled(lines)))
+    });
+    let scheduled = scheduled.unwrap_or_default();
+    let fill = move |of: Scheduled| {
+        let Scheduled { mark, asks } = of;
+        let tap = move |_| form.change(true, |draft| draft.texts.extend(asks.clone()));
+        view! { <button type="button" class="key" on:click=tap>{mark}</button> }
+    };
     view! {
         <div class="walk form" class:typing=pad.typing>
             <Head words="The drawing asks" back back_words />
@@ -84,6 +97,15 @@ pub fn Drawing(
                 words=Signal::derive(name)
                 write=Callback::new(move |typed| form.write(NAME, Some(typed)))
             />
+            {(!scheduled.is_empty())
+                .then(|| {
+                    view! {
+                        <section class="scheduled">
+                            <h2>"As the schedule has it"</h2>
+                            <div class="keys-row">{scheduled.into_iter().map(fill).collect_view()}</div>
+                        </section>
+                    }
+                })}
             <Hand pad />
             <div class="keys-row">
                 <button type="button" class="key" disabled=move || !form.can_undo() on:click=move |_| form.undo()>"Undo"</button>

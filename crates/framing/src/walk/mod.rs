@@ -17,6 +17,7 @@ pub mod notch_found;
 mod reading;
 pub mod record;
 pub mod reply;
+mod scheduled;
 pub mod stud_spacing;
 pub mod words;
 
@@ -24,6 +25,7 @@ pub use inspection::Verdict;
 pub use judge::judge;
 pub use reading::{could_not_be_seen, which_reading};
 pub use reply::WalkReply;
+pub use scheduled::{Scheduled, scheduled};
 
 use std::collections::BTreeMap;
 

@@ -151,6 +151,24 @@ mod tests {
         fields.iter().map(|(id, text)| ((*id).to_owned(), (*text).to_owned())).collect()
     }
 
+    /// What a schedule asks is an input of a mark and taken as it is; what it does not say is left to be typed.
+    #[test]
+    fn a_mark_is_filled_from_the_schedule() {
+        let lines = "sheet S2.1 rev B\nP1: 15/32 10d 3/12, studs 2x6, bolts 5/8 at 32, washer 3x3x1/4, hold-down H1\n\
+                     H1: hold-down 5,000 lb, rod 7/8\nP2: 7/16 8d 6";
+        let marks = framing::walk::scheduled(lines);
+        assert_eq!(marks.iter().map(|one| one.mark.as_str()).collect::<Vec<_>>(), ["P1", "P2"]);
+        let asks = &marks[0].asks;
+        let fields = mark_fields(asks);
+        assert!(asks.keys().all(|id| fields.iter().any(|field| field.id == id)), "{asks:?}");
+        assert!(fields.iter().all(|field| field.problem.is_none()), "{fields:?}");
+        let nailing = required_of(Kind::Nailing, asks);
+        assert_eq!((nailing["required_nail"].as_str(), nailing["edge_spacing"].as_str()), ("10d common", "3\""));
+        let bolts = required_of(Kind::HoldDownPoint, asks);
+        assert_eq!((bolts["required_spacing"].as_str(), bolts["required_diameter"].as_str()), ("32\"", "7/8\""));
+        assert!(!marks[1].asks.contains_key("studs") && framing::walk::scheduled("P1: brick").is_empty());
+    }
+
     #[test]
     fn what_follows_from_a_mark_is_an_input_of_the_look_and_of_the_mark() {
         for (number, (from, kind, to)) in FOLLOWS.iter().enumerate() {
