@@ -115,7 +115,7 @@ fn loads(pen: &mut Pen, drawn: &DrawnJoint, above: f64) {
         pen.marks.push(Mark::Arrow { from, to, figure: String::new(), ink });
         // Over the arrow, and where the side piece is thin, over that as well.
         let over = if above > -0.6 { above - pen.paper(10.0) } else { y - pen.paper(14.0) };
-        pen.label((-HALF + pen.paper(16.0), over), &drawn.across);
+        pen.label((-HALF + pen.paper(52.0), over), &drawn.across);
     }
     if !drawn.pull.is_empty() {
         let (from, to) = ((0.0, above - pen.paper(4.0)), (0.0, above - pen.paper(32.0)));

@@ -29,11 +29,12 @@ pub(super) fn picture(drawn: &DrawnSwap, reply: &QuickReply) -> Scene {
     for (one, left, name, field) in sides {
         section(&mut pen, (one, side, bottom), left);
         pen.label((left + WIDE / 2.0, -side - pen.paper(32.0)), name);
-        pen.label((left + WIDE / 2.0, -side - pen.paper(13.0)), &one.name);
+        // Two names stand beside each other: the box's own words are short enough.
+        pen.label((left + WIDE / 2.0, -side - pen.paper(13.0)), one.name.trim_end_matches(" in"));
         pen.pick((left, -side), (left + WIDE, bottom), Act::Bring(field), format!("The nail {name}"));
     }
-    let x = -pen.paper(12.0);
-    pen.dimension((x, 0.0), (x, -side), &fine(drawn.side), Some("nail_side_thick"));
+    // A thin piece has no room for a figure along it.
+    pen.label((-pen.paper(28.0), -side / 2.0), &fine(drawn.side));
     let first = bottom + pen.paper(28.0);
     row(&mut pen, (&drawn.required.1, right), first, Ink::Ink);
     let second = bottom + pen.paper(70.0);

@@ -15,7 +15,6 @@ pub(super) fn facts(reply: &mut QuickReply, worked: &Worked, both: Option<&Combi
     let strength = |name: &str, what: &str, force: Force| fact(name, what, force.pounds(), carried(force));
     let facts = &mut reply.facts;
     let Worked { lateral, .. } = worked;
-    facts.push(strength("lateral_lb", "one nail carries across", lateral.adjusted));
     match &worked.withdrawal {
         Ok(withdrawal) => {
             let each_inch = withdrawal.per_length.value.pounds_per_inch();
@@ -36,6 +35,7 @@ pub(super) fn facts(reply: &mut QuickReply, worked: &Worked, both: Option<&Combi
         let first = if uplift.governs == UpliftLimit::Withdrawal { "shank" } else { "head" };
         facts.push(strength("pull_lb", &format!("one nail holds against a pull, its {first} first"), uplift.adjusted));
     }
+    facts.push(strength("lateral_lb", "one nail carries across", lateral.adjusted));
     if let Some(both) = both {
         let what = format!("one nail carries of a load {}° from the face", figure(both.angle.degrees().round()));
         facts.push(strength("at_angle_lb", &what, both.value.value));
