@@ -1,7 +1,5 @@
 //! The engineer's schedule: typed, pasted, written out and read back.
 
-#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
-
 use bracing::ShearFastener;
 use bracing::schedule::read_schedule;
 use measure::Length;

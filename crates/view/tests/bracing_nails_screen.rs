@@ -159,7 +159,7 @@ fn a_nail_shows_how_deep_it_goes_and_what_counts() {
 #[test]
 fn a_swap_shows_both_nails_and_both_patterns() {
     let screen = shown(BracingKind::NailSwap, &[]);
-    for label in ["as drawn", "at hand", "0.131 x 2-1/2 in", "0.113 x 2-3/8 in", "4\" on center", "3\" on center"] {
+    for label in ["as drawn", "at hand", "0.131 x 2-1/2", "0.113 x 2-3/8", "4\" on center", "3\" on center"] {
         assert!(labels(&screen).contains(&label), "{label}: {:?}", labels(&screen));
     }
     let short = shown(
