@@ -71,6 +71,10 @@ pub enum CheckRequest {
     HoldDown(Box<QuickCase<bracing::HoldDown>>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickCase<bracing::Uplift>>),
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines(Box<QuickCase<bracing::WallLines>>),
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm(Box<QuickCase<bracing::Diaphragm>>),
 }
 
 /// What one line answers.
@@ -123,6 +127,10 @@ pub enum CheckResponse {
     HoldDown(Box<QuickReply>),
     /// The path of uplift from the rafters to the footing.
     Uplift(Box<QuickReply>),
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines(Box<QuickReply>),
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -176,6 +184,8 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::PerforatedWall(case) => of_quick(case, CheckResponse::PerforatedWall),
         CheckRequest::HoldDown(case) => of_quick(case, CheckResponse::HoldDown),
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
+        CheckRequest::WallLines(case) => of_quick(case, CheckResponse::WallLines),
+        CheckRequest::Diaphragm(case) => of_quick(case, CheckResponse::Diaphragm),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -240,6 +250,8 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::PerforatedWall>(),
         Kind::of_quick::<bracing::HoldDown>(),
         Kind::of_quick::<bracing::Uplift>(),
+        Kind::of_quick::<bracing::WallLines>(),
+        Kind::of_quick::<bracing::Diaphragm>(),
     ]
 }
 

@@ -3,6 +3,8 @@
 //! Where to look: [`BracingKind`] has the kinds and their inputs; `frame` turns inputs into what walls are made of, `lists`
 //! reads several values out of one input, and `ends` has what all walls say of their ends.
 
+mod diaphragm;
+mod diaphragm_chord;
 mod ends;
 mod frame;
 mod hold_down;
@@ -11,8 +13,10 @@ mod perforated_wall;
 mod shear_wall;
 mod ties;
 mod uplift;
+mod wall_lines;
+mod wall_lines_house;
 
-use crate::field::{BRACING_FIELDS, FieldSpec};
+use crate::field::{BRACING_FIELDS, BRACING_PLAN_FIELDS, FieldSpec};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -28,6 +32,10 @@ pub enum BracingKind {
     HoldDown,
     /// The path of uplift from the rafters to the footing.
     Uplift,
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines,
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm,
 }
 
 /// The verdict where there is not enough of a wall, or of what holds.
@@ -36,11 +44,14 @@ pub const NOT_ENOUGH: &str = "not enough";
 pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
 /// The verdict where the post at an end, or the plate under it, is pressed too hard.
 pub const POST_TOO_SMALL: &str = "the post is too small";
+/// The verdict where a push is told and nothing is judged.
+pub const ON_THE_HARDEST_LINE: &str = "on the hardest line";
 
 impl QuickKind for BracingKind {
-    const ALL: &'static [Self] = &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift];
+    const ALL: &'static [Self] =
+        &[Self::ShearWall, Self::PerforatedWall, Self::HoldDown, Self::Uplift, Self::WallLines, Self::Diaphragm];
 
-    const OWN: &'static [FieldSpec] = BRACING_FIELDS;
+    const OWN: &'static [&'static [FieldSpec]] = &[BRACING_FIELDS, BRACING_PLAN_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
@@ -48,6 +59,8 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "perforated_wall",
             Self::HoldDown => "hold_down",
             Self::Uplift => "uplift",
+            Self::WallLines => "wall_lines",
+            Self::Diaphragm => "diaphragm",
         }
     }
 
@@ -57,6 +70,8 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => "Wall with openings",
             Self::HoldDown => "Hold-downs",
             Self::Uplift => "Path of uplift",
+            Self::WallLines => "Wall lines",
+            Self::Diaphragm => "Floor or roof",
         }
     }
 
@@ -66,11 +81,13 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::FIELDS,
             Self::HoldDown => hold_down::FIELDS,
             Self::Uplift => uplift::FIELDS,
+            Self::WallLines => wall_lines::FIELDS,
+            Self::Diaphragm => diaphragm::FIELDS,
         }
     }
 
     fn needs_place(self) -> bool {
-        matches!(self, Self::Uplift)
+        matches!(self, Self::Uplift | Self::WallLines)
     }
 
     fn answer(self, reading: &mut Reading) -> Option<QuickReply> {
@@ -79,8 +96,10 @@ impl QuickKind for BracingKind {
             Self::PerforatedWall => perforated_wall::answer(reading),
             Self::HoldDown => hold_down::answer(reading),
             Self::Uplift => uplift::answer(reading),
+            Self::WallLines => wall_lines::answer(reading),
+            Self::Diaphragm => diaphragm::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift);
+kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLines, Diaphragm);
