@@ -339,7 +339,7 @@ fn joints(reply: &mut QuickReply, told: &Told<'_>) {
     reply.by_code.push(rule("Framing at panel joints", None, if wide { "3x" } else { "one joist" }, says));
 }
 
-/// A force along a plate that nothing pulls is nothing; so is one below it.
+/// How much a force is, whichever way it goes.
 pub(super) fn size(force: Force) -> Force {
     if force < Force::ZERO { -force } else { force }
 }

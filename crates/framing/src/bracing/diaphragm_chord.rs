@@ -20,6 +20,8 @@ use crate::words::{self, figure};
 
 /// Thickness of a plate.
 const PLATE: Length = Length::from_inches(1.5);
+/// So little along a plate is nothing.
+const NOTHING: Force = Force::from_pounds(0.5);
 /// The yield equations of a nail.
 const NAIL: Source = Source::new("NDS 2018", "12.3.1", Status::LookedUp);
 
@@ -53,7 +55,7 @@ pub(super) fn splice(reading: &mut Reading, span: Length) -> Option<Length> {
     let at = reading.length("splice_at")?;
     if at > span / 2.0 {
         let (given, half) = (words::length(at), words::length(span / 2.0));
-        let problem = format!("{given} was given; from 0' 0\" to half the span, {half}, is taken.");
+        let problem = format!("{given} was given; from 0 to half the span, {half}, is taken.");
         reading.refuse("splice_at", problem);
         return None;
     }
@@ -107,9 +109,14 @@ pub(super) fn tell(reply: &mut QuickReply, about: &mut About<'_>, told: &Told<'_
             (count, ""),
             Basis::Arithmetic,
         );
-        reply.facts.push(fact("splice_nails", format!("{name} on each side of every splice"), count, figure(count)));
+        reply.facts.push(fact(
+            "splice_nails",
+            format!("nails ({name}) on each side of every splice"),
+            count,
+            figure(count),
+        ));
         reply.action.push(format!(
-            "Lap the plates and nail each side of the splice with {} {name}, for {}.",
+            "Lap the plates and nail each side of the splice with {} nails ({name}), for {}.",
             figure(count),
             pounds(at_splice)
         ));
@@ -241,9 +248,11 @@ fn collector(
         part.step("F", meaning, expression, (point.force.pounds(), "lb"), Basis::Arithmetic);
     }
     about.part(part);
-    if most > Force::from_pounds(0.5) {
+    if most > NOTHING {
         let by = match nail {
-            Some((name, each)) => format!(", or is spliced with {} {name} each side", figure(nails(most, each))),
+            Some((name, each)) => {
+                format!(", or is spliced with {} nails ({name}) each side", figure(nails(most, each)))
+            }
             None => String::new(),
         };
         reply.action.push(format!("The plate over the gaps of the end line runs through for {}{by}.", pounds(most)));
@@ -254,13 +263,13 @@ fn collector(
 
 fn collector_table(points: &[CollectorPoint]) -> TableReply {
     let row = |point: &CollectorPoint| {
-        let what = if point.force < Force::ZERO { "a wall ahead of the push" } else { "push on its way to a wall" };
-        let idle = size(point.force) < Force::from_pounds(0.5);
-        vec![words::length(point.at), pounds(size(point.force)), if idle { "nothing" } else { what }.to_owned()]
+        let force = size(point.force);
+        let carried = if force > NOTHING { force } else { Force::ZERO };
+        vec![words::length(point.at), pounds(carried)]
     };
     TableReply {
         heading: "Along the end line".to_owned(),
-        columns: ["from the corner", "in the plate", "what it is"].map(str::to_owned).to_vec(),
+        columns: ["from the corner", "in the plate"].map(str::to_owned).to_vec(),
         rows: points.iter().map(row).collect(),
         notes: vec!["Straight between these places. Each pulls or presses, as the wind blows.".to_owned()],
     }

@@ -86,27 +86,25 @@ fn place(wind: Direction, line: &LineForce) -> String {
     format!("{} from {side}", words::length(line.at))
 }
 
-/// The line that is given the most: its storey and itself; of equals the lowest.
+/// The line that is given the most: its storey and itself; of equals the lowest, and the first from the side.
 fn hardest(storeys: &[StoreyLines]) -> Option<(usize, &LineForce)> {
-    let all = storeys.iter().enumerate().flat_map(|(index, storey)| storey.lines.iter().map(move |line| (index, line)));
+    let all =
+        storeys.iter().enumerate().flat_map(|(index, storey)| storey.lines.iter().rev().map(move |line| (index, line)));
     all.max_by(|(_, a), (_, b)| a.total().pounds().total_cmp(&b.total().pounds()))
 }
 
 fn reply(mut about: About<'_>, looked: &Looked, pushed: &Pushed, answer: &HouseAnswer) -> QuickReply {
     let of_wind = if looked.wind == Direction::Lengthwise { &answer.lengthwise } else { &answer.crosswise };
     let mut reply = QuickReply { drawn: Drawn::Lines(drawn(looked, of_wind.as_deref().ok())), ..QuickReply::default() };
-    match of_wind {
-        Ok(storeys) => shared_out(&mut reply, &mut about, looked, pushed, storeys),
-        Err(outside) => {
-            reply.size = "Open side".to_owned();
-            reply.action.push(outside.to_string());
-            let open = answer.open_sides.iter().any(|side| side.wind == looked.wind);
-            if !open {
-                reply.size = "No line below".to_owned();
-            }
-        }
+    if let Err(outside) = of_wind {
+        let open = answer.open_sides.iter().any(|side| side.wind == looked.wind);
+        reply.size = if open { "Open side" } else { "No line below" }.to_owned();
+        reply.action.push(outside.to_string());
     }
     turned(&mut reply, looked, &answer.open_sides);
+    if let Ok(storeys) = of_wind {
+        shared_out(&mut reply, &mut about, looked, pushed, storeys);
+    }
     if of_wind.is_err() || !answer.open_sides.is_empty() {
         reply.verdict = words::verdict(Verdict::Outside).to_owned();
         reply.reason = reply.action.first().cloned();
@@ -153,29 +151,30 @@ fn shared_out(
 
 /// What a side without a line does, and who must look at it.
 fn turned(reply: &mut QuickReply, looked: &Looked, open: &[OpenSide]) {
+    let storeys = looked.house.storeys.len();
+    let mut last = None;
     for side in open {
-        let storey = storey_words(side.storey, looked.house.storeys.len());
+        let storey = storey_words(side.storey, storeys);
         let reach = side.reach.map_or_else(
             || "no line at all".to_owned(),
             |reach| format!("no line within {} of one side", words::length(reach)),
         );
-        let turns = format!("{}: wind {} finds {reach}. The floor turns.", capital(storey), wind_words(side.wind));
-        let known = side.wind == looked.wind || looked.other_known;
-        match side.couple.filter(|_| known) {
-            Some(couple) => {
-                let across = wind_words(side.wind.other());
-                reply.action.push(format!(
-                    "{turns} That pushes one of the outermost lines {across} and pulls the other by {}, besides what is in any table.",
-                    pounds(couple)
-                ));
-                let name = format!("couple_{}_lb", looked.house.storeys.len() - side.storey);
-                reply.facts.push(force_fact(
-                    &name,
-                    format!("turning of {storey}, on the outermost lines {across}"),
-                    couple,
-                ));
-            }
-            None => reply.action.push(turns),
+        let wind = wind_words(side.wind);
+        let turns = format!("{}: wind {wind} finds {reach}. The floor turns.", capital(storey));
+        if reply.action.last() != Some(&turns) {
+            reply.action.push(turns);
+        }
+        // One line alone leaves two sides open, and turns the floor once.
+        let first = last.replace((side.storey, side.wind)) != Some((side.storey, side.wind));
+        let known = first && (side.wind == looked.wind || looked.other_known);
+        if let Some(couple) = side.couple.filter(|couple| known && *couple > Force::from_pounds(0.5)) {
+            let across = wind_words(side.wind.other());
+            reply.action.push(format!(
+                "That pushes one of the outermost lines {across} and pulls the other by {}, besides what any table gives.",
+                pounds(couple)
+            ));
+            let what = format!("turning of {storey}, on the outermost lines {across}");
+            reply.facts.push(force_fact(&format!("couple_{}_lb", storeys - side.storey), what, couple));
         }
     }
     if !open.is_empty() {
@@ -227,7 +226,9 @@ fn table(looked: &Looked, storeys: &[StoreyLines]) -> TableReply {
         heading: format!("Wind {}, line by line", wind_words(looked.wind)),
         columns: ["line", "face", "its floor", "from above", "push"].map(str::to_owned).to_vec(),
         rows,
-        notes: vec![format!("Lines by how far they stand from the {from}. The lines of a storey come to its push.")],
+        notes: vec![format!(
+            "Lines by how far they stand from the {from}. The lines of a storey come to its push; each figure is rounded up to a pound."
+        )],
     }
 }
 

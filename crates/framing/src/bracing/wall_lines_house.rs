@@ -87,7 +87,7 @@ fn typed_pushes(reading: &mut Reading, wind: Direction) -> Option<Option<Vec<For
     }
     let pushes = lists::forces(reading, id)?;
     if pushes.len() > STOREYS {
-        let problem = format!("{} storeys were given; to three are worked. An engineer designs more.", pushes.len());
+        let problem = format!("{} storeys were given; one to three are taken. An engineer designs more.", pushes.len());
         reading.refuse(id, problem);
         return None;
     }
@@ -128,7 +128,7 @@ fn lines_of(reading: &mut Reading, wind: Direction) -> Option<Vec<WallLine>> {
         lists::lengths(reading, id, (0.0, 200.0))?
     };
     if let Some(off) = places.iter().find(|place| **place > breadth) {
-        let problem = format!("{} was given; from 0' 0\" to {} is taken.", words::length(*off), words::length(breadth));
+        let problem = format!("{} was given; from 0 to {} is taken.", words::length(*off), words::length(breadth));
         reading.refuse(id, problem);
         return None;
     }
@@ -170,7 +170,7 @@ pub(super) fn taken(about: &mut About<'_>, reading: &Reading) {
         if reading.word(id).is_none()
             && let Some(breadth) = breadth(reading, wind)
         {
-            about.assume(id, &format!("{label}: at 0' 0\" and {} (the outer walls).", words::length(breadth)));
+            about.assume(id, &format!("{label}: at 0 and {} (the outer walls).", words::length(breadth)));
             about.ask(id, format!("{label}: are there others between the outer walls, or does one stop short?"));
         }
     }

@@ -1,6 +1,6 @@
 //! The answer of a member, and its bars.
 
-use framing::bracing::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
+use framing::bracing::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE, POST_TOO_SMALL};
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
 use framing::words::{figure, percent};
@@ -20,6 +20,7 @@ pub(super) fn state_of(verdict: &str) -> State {
     match verdict {
         NOT_ALLOWED | NOT_ENOUGH | HOLD_DOWN_TOO_WEAK | POST_TOO_SMALL | "does not fit" | "not allowed" => State::Short,
         "allowed" => State::Carries,
+        ON_THE_HARDEST_LINE => State::Told,
         "still to be said" => State::NotKnown,
         _ => found.map_or(State::Told, |(_, state)| state),
     }

@@ -20,7 +20,7 @@ pub(super) fn picture(kind: MemberKind, reply: &QuickReply) -> Scene {
         Drawn::Corner(drawn) => corner::picture(drawn, reply),
         Drawn::Upright(drawn) => upright::picture(drawn, reply),
         Drawn::Cut(drawn) => cut::picture(drawn),
-        Drawn::Nothing | Drawn::Wall(_) | Drawn::Path(_) => table(reply),
+        Drawn::Nothing | Drawn::Wall(_) | Drawn::Path(_) | Drawn::Lines(_) | Drawn::Floor(_) => table(reply),
     }
 }
 
