@@ -26,7 +26,7 @@ impl fmt::Display for NailingTextError {
 
 impl core::error::Error for NailingTextError {}
 
-const NAILS: [(&str, ShearFastener); 3] =
+pub(crate) const NAILS: [(&str, ShearFastener); 3] =
     [("6d", ShearFastener::Common6d), ("8d", ShearFastener::Common8d), ("10d", ShearFastener::Common10d)];
 
 impl fmt::Display for Nailing {

@@ -81,6 +81,10 @@ pub enum CheckRequest {
     NailSwap(Box<QuickCase<bracing::NailSwap>>),
     /// Anchor bolts along a bottom plate.
     AnchorBolts(Box<QuickCase<bracing::AnchorBolts>>),
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines(Box<QuickCase<bracing::WallLines>>),
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm(Box<QuickCase<bracing::Diaphragm>>),
 }
 
 /// What one line answers.
@@ -143,6 +147,10 @@ pub enum CheckResponse {
     NailSwap(Box<QuickReply>),
     /// Anchor bolts along a bottom plate.
     AnchorBolts(Box<QuickReply>),
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines(Box<QuickReply>),
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -201,6 +209,8 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Nail(case) => of_quick(case, CheckResponse::Nail),
         CheckRequest::NailSwap(case) => of_quick(case, CheckResponse::NailSwap),
         CheckRequest::AnchorBolts(case) => of_quick(case, CheckResponse::AnchorBolts),
+        CheckRequest::WallLines(case) => of_quick(case, CheckResponse::WallLines),
+        CheckRequest::Diaphragm(case) => of_quick(case, CheckResponse::Diaphragm),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -270,6 +280,8 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::Nail>(),
         Kind::of_quick::<bracing::NailSwap>(),
         Kind::of_quick::<bracing::AnchorBolts>(),
+        Kind::of_quick::<bracing::WallLines>(),
+        Kind::of_quick::<bracing::Diaphragm>(),
     ]
 }
 

@@ -27,11 +27,9 @@ const PANELS: [(f64, ShearFastener); 4] = [
 /// several lines of nails special inspection: an engineer asks for those.
 const SPACINGS: [(f64, f64); 2] = [(6.0, 6.0), (4.0, 6.0)];
 
-/// The first that carries: unblocked before blocked, the wider spacing before the closer, the lighter panel before the
-/// heavier, none lighter than `thinnest`, on framing 2 in nominal. None where none carries so much: an engineer designs the
-/// floor.
-#[must_use]
-pub fn lightest_diaphragm(needed: LineLoad, thinnest: Length, frame: &DiaphragmFraming) -> Option<ChosenDiaphragm> {
+/// Every nailing that is offered, in the order in which it is chosen: unblocked before blocked, the wider spacing before the
+/// closer, the lighter panel before the heavier, none lighter than `thinnest`, on framing 2 in nominal.
+pub fn diaphragm_nailings(thinnest: Length) -> impl Iterator<Item = DiaphragmNailing> {
     let blocked = SPACINGS.map(|(boundary, edge)| Blocking::Blocked {
         boundary: Length::from_inches(boundary),
         edge: Length::from_inches(edge),
@@ -43,8 +41,13 @@ pub fn lightest_diaphragm(needed: LineLoad, thinnest: Length, frame: &DiaphragmF
             DiaphragmNailing { panel, blocking }
         })
     });
-    let thick = all.filter(|nailing| nailing.panel.thickness >= thinnest);
-    let tried = thick
+    all.filter(move |nailing| nailing.panel.thickness >= thinnest)
+}
+
+/// The first of [`diaphragm_nailings`] that carries. None where none carries so much: an engineer designs the floor.
+#[must_use]
+pub fn lightest_diaphragm(needed: LineLoad, thinnest: Length, frame: &DiaphragmFraming) -> Option<ChosenDiaphragm> {
+    let tried = diaphragm_nailings(thinnest)
         .filter_map(|nailing| Some(ChosenDiaphragm { nailing, strength: diaphragm_strength(&nailing, frame).ok()? }));
     tried.into_iter().find(|chosen| chosen.strength.allowable.line_load() >= needed)
 }

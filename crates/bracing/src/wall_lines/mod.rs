@@ -11,5 +11,5 @@ mod share;
 mod stack;
 
 pub use house::{BracedStorey, Direction, House, StoreyWind, WallLine, Winds};
-pub use share::{HouseAnswer, LineForce, OpenSide, StoreyLines, floors_between, wind_to_lines};
+pub use share::{AT_A_SIDE, HouseAnswer, LineForce, OpenSide, StoreyLines, TRIBUTARY, floors_between, wind_to_lines};
 pub use stack::stacked;

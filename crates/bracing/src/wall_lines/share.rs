@@ -9,14 +9,14 @@ use super::house::{BracedStorey, Direction, House};
 use crate::diaphragm::{Diaphragm, Held, Outline};
 
 /// Flexible diaphragms bring the wind to the lines by tributary width: usual for houses of wood.
-const TRIBUTARY: Source = Source::new("SDPWS 2015", "4.2.5", Status::FromMemory);
+pub const TRIBUTARY: Source = Source::new("SDPWS 2015", "4.2.5", Status::FromMemory);
 
 /// The most storeys that are worked.
 const MOST_STOREYS: usize = 3;
 
 /// A line no farther than this from a side stands at it (*common practice*: sides are measured to the face of the wall,
 /// lines to its middle).
-const AT_A_SIDE: Length = Length::from_feet(1.0);
+pub const AT_A_SIDE: Length = Length::from_feet(1.0);
 
 /// Lines no farther apart than this stand above each other.
 pub(super) const STACKED: Length = Length::from_inches(6.0);

@@ -14,8 +14,13 @@ pub(super) fn framing(reading: &Reading) -> Option<Framing> {
         studs: reading.length("brace_spacing")?,
         wet: reading.word("nailed_wet")? == "yes",
         hold_downs_inside: reading.word("held_on").is_none_or(|on| on == "inside"),
-        edition: if reading.word("provisions")? == "2015" { Edition::Of2015 } else { Edition::Of2021 },
+        edition: edition(reading)?,
     })
+}
+
+/// The edition of the provisions.
+pub(super) fn edition(reading: &Reading) -> Option<Edition> {
+    Some(if reading.word("provisions")? == "2015" { Edition::Of2015 } else { Edition::Of2021 })
 }
 
 fn species(reading: &Reading) -> Option<Species> {

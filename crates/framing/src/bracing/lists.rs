@@ -91,3 +91,15 @@ pub(super) fn openings(reading: &mut Reading, id: &'static str) -> Option<Vec<Op
         Ok(Opening { width: length(width.trim(), (0.5, 40.0))?, height: length(height.trim(), (0.5, 24.0))?, sheathed })
     })
 }
+
+/// Walls of a line one after the other: a length, with `open` after one where there is no wall. True where there is one.
+pub(super) fn walls_and_gaps(reading: &mut Reading, id: &'static str) -> Option<Vec<(Length, bool)>> {
+    each(reading, id, |part| {
+        let plain = part.to_lowercase();
+        let (long, is_wall) = match plain.strip_suffix("open") {
+            Some(long) => (long.trim(), false),
+            None => (plain.as_str(), true),
+        };
+        Ok((length(long, (0.25, 200.0))?, is_wall))
+    })
+}

@@ -5,6 +5,8 @@
 //! their ends.
 
 mod anchor_bolts;
+mod diaphragm;
+mod diaphragm_chord;
 mod ends;
 mod frame;
 mod hold_down;
@@ -19,8 +21,10 @@ mod schedule;
 mod shear_wall;
 mod ties;
 mod uplift;
+mod wall_lines;
+mod wall_lines_house;
 
-use crate::field::{BRACING_FIELDS, FieldSpec};
+use crate::field::{BRACING_FIELDS, BRACING_PLAN_FIELDS, FieldSpec};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -46,6 +50,10 @@ pub enum BracingKind {
     NailSwap,
     /// Anchor bolts along a bottom plate.
     AnchorBolts,
+    /// The push of the wind on a house, brought to its wall lines.
+    WallLines,
+    /// A floor or a roof that brings the wind to the wall lines.
+    Diaphragm,
 }
 
 /// The verdict where the layers of a wall brace it.
@@ -82,6 +90,9 @@ pub const ONLY_IF: [&str; 4] = [
     "only if the maker of the part says so",
 ];
 
+/// The verdict where a push is told and nothing is judged.
+pub const ON_THE_HARDEST_LINE: &str = "on the hardest line";
+
 impl QuickKind for BracingKind {
     const ALL: &'static [Self] = &[
         Self::ShearWall,
@@ -90,12 +101,14 @@ impl QuickKind for BracingKind {
         Self::AnchorBolts,
         Self::Uplift,
         Self::Schedule,
+        Self::WallLines,
+        Self::Diaphragm,
         Self::WallLayers,
         Self::Nail,
         Self::NailSwap,
     ];
 
-    const OWN: &'static [FieldSpec] = BRACING_FIELDS;
+    const OWN: &'static [&'static [FieldSpec]] = &[BRACING_FIELDS, BRACING_PLAN_FIELDS];
 
     const SHARED: &'static [&'static str] = &["schedule_lines"];
 
@@ -110,6 +123,8 @@ impl QuickKind for BracingKind {
             Self::Nail => "nail",
             Self::NailSwap => "nail_swap",
             Self::AnchorBolts => "anchor_bolts",
+            Self::WallLines => "wall_lines",
+            Self::Diaphragm => "diaphragm",
         }
     }
 
@@ -124,6 +139,8 @@ impl QuickKind for BracingKind {
             Self::Nail => "Nail",
             Self::NailSwap => "Nail swap",
             Self::AnchorBolts => "Anchor bolts",
+            Self::WallLines => "Wall lines",
+            Self::Diaphragm => "Floor or roof",
         }
     }
 
@@ -138,11 +155,13 @@ impl QuickKind for BracingKind {
             Self::Nail => nail::FIELDS,
             Self::NailSwap => nail_swap::FIELDS,
             Self::AnchorBolts => anchor_bolts::FIELDS,
+            Self::WallLines => wall_lines::FIELDS,
+            Self::Diaphragm => diaphragm::FIELDS,
         }
     }
 
     fn needs_place(self) -> bool {
-        matches!(self, Self::Uplift)
+        matches!(self, Self::Uplift | Self::WallLines)
     }
 
     fn answer(self, reading: &mut Reading) -> Option<QuickReply> {
@@ -156,8 +175,13 @@ impl QuickKind for BracingKind {
             Self::Nail => nail::answer(reading),
             Self::NailSwap => nail_swap::answer(reading),
             Self::AnchorBolts => anchor_bolts::answer(reading),
+            Self::WallLines => wall_lines::answer(reading),
+            Self::Diaphragm => diaphragm::answer(reading),
         }
     }
 }
 
-kinds!(BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule, Nail, NailSwap, AnchorBolts);
+kinds!(
+    BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule, Nail, NailSwap, AnchorBolts, WallLines,
+    Diaphragm
+);

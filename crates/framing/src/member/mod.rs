@@ -61,7 +61,7 @@ impl QuickKind for MemberKind {
         Self::SpanTable,
     ];
 
-    const OWN: &'static [FieldSpec] = MEMBER_FIELDS;
+    const OWN: &'static [&'static [FieldSpec]] = &[MEMBER_FIELDS];
 
     fn id(self) -> &'static str {
         match self {

@@ -27,7 +27,7 @@ pub trait QuickKind: Copy + Debug + PartialEq + Eq + Send + Sync + 'static {
     const ALL: &'static [Self];
 
     /// The inputs that belong to a check of this chapter alone, and not to the job.
-    const OWN: &'static [FieldSpec];
+    const OWN: &'static [&'static [FieldSpec]];
 
     /// Those among them that all its kinds share, as one schedule of a drawing.
     const SHARED: &'static [&'static str] = &[];
@@ -75,14 +75,15 @@ pub trait QuickKind: Copy + Debug + PartialEq + Eq + Send + Sync + 'static {
     /// Whether an input belongs to a check of this chapter alone, and not to the job.
     #[must_use]
     fn is_own(id: &str) -> bool {
-        Self::OWN.iter().any(|spec| spec.id == id)
+        Self::OWN.iter().copied().flatten().any(|spec| spec.id == id)
     }
 
     /// The input of that name.
     #[must_use]
     fn field(id: &str) -> Option<&'static FieldSpec> {
         let find = |specs: &'static [FieldSpec]| specs.iter().find(|spec| spec.id == id);
-        find(Self::OWN).or_else(|| header_field(id)).or_else(|| find(SITE_FIELDS))
+        let own = Self::OWN.iter().copied().find_map(find);
+        own.or_else(|| header_field(id)).or_else(|| find(SITE_FIELDS))
     }
 }
 

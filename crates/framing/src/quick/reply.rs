@@ -1,5 +1,6 @@
 //! What the command answers of a quick check: plain data, with units in the names.
 
+use bracing::diaphragm::Layout;
 use measure::{FlexuralRigidity, Length};
 use members::beam::Section;
 use members::flexure::{Acting, Cut};
@@ -124,6 +125,10 @@ pub enum Drawn {
     Swap(DrawnSwap),
     /// A bottom plate on its bolts.
     Sill(DrawnSill),
+    /// Wall lines in plan.
+    Lines(DrawnLines),
+    /// A floor or a roof in plan.
+    Floor(DrawnFloor),
 }
 
 /// A panel of a schedule.
@@ -229,6 +234,59 @@ pub struct DrawnWall {
     pub post: Length,
     /// What holds each storey's ends down, in words, from the top down.
     pub holds: Vec<String>,
+}
+
+/// A wall line in plan.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnLine {
+    /// How far it stands from the left end, or from the front where the wind blows along the house.
+    pub at: Length,
+    /// What it is given at the lowest storey, in words; empty where that is not known.
+    pub force: String,
+    /// Whether it is given the most.
+    pub hardest: bool,
+}
+
+/// A house with its wall lines in plan, the front below.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnLines {
+    /// Its length.
+    pub length: Length,
+    /// Its width.
+    pub width: Length,
+    /// Whether the wind blows across it, on its long side.
+    pub across: bool,
+    /// The lines that run along the wind.
+    pub lines: Vec<DrawnLine>,
+    /// Where the other lines stand.
+    pub others: Vec<Length>,
+    /// All the wind above the lowest storey's walls, in words.
+    pub push: String,
+    /// Sides without a line along the wind: at its beginning, at its end.
+    pub open: (bool, bool),
+}
+
+/// A floor or a roof in plan between its wall lines, the wind from above.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnFloor {
+    /// Between its wall lines.
+    pub span: Length,
+    /// Along the wind.
+    pub deep: Length,
+    /// How its panels lie.
+    pub layout: Layout,
+    /// The push on a foot of it, in words.
+    pub push: String,
+    /// What each wall line is given, in words.
+    pub reaction: String,
+    /// Pull and push in its chords, in words.
+    pub chord: String,
+    /// Where the plate is spliced, from the left.
+    pub splice: Length,
+    /// Walls of the line at its left end, from above; none where nobody said.
+    pub walls: Vec<(Length, Length)>,
+    /// The most in the collector: where, from above, and in words.
+    pub collector: Option<(Length, String)>,
 }
 
 /// A member on supports.

@@ -21,6 +21,7 @@ pub(crate) use gravity::roof_and_ceiling;
 pub use gravity::{ROOF_LIVE_HEADING, weight_heading};
 pub use input::{DrawnHouse, drawn};
 pub use starts::starts;
+pub(crate) use wind::{cases, governing_push, refused};
 pub use worked::work_out;
 pub use working::{LIFT_HEADING, SNOW_HEADING, part_heading, push_heading};
 

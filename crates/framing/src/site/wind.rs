@@ -9,6 +9,7 @@ use loads::wind::roof::{RoofPressure, roof_pressures, zone_width};
 use loads::wind::uplift::{LoadCaseOf, RoofUplift, uplift};
 use loads::wind::{Push, asd_factor};
 use measure::{Area, AreaLoad, Length};
+use standards::OutsideTable;
 use standards::asce7_16::chapter_26::Enclosure;
 use standards::asce7_16::chapter_27::LOAD_CASES;
 use standards::asce7_16::chapter_30::roofs::{FLAT_WIDTHS, RoofZone, flat_zones};
@@ -66,7 +67,7 @@ pub fn wind(reading: &Reading) -> Option<WindReply> {
 }
 
 /// Which of the load cases count for a house of so many storeys.
-fn cases(about: &mut About<'_>, house: &House) {
+pub(crate) fn cases(about: &mut About<'_>, house: &House) {
     if house.storeys <= 2 {
         about.say(format!(
             "Wind on a corner: three quarters of both pushes act together. Cases that twist the house do not count for light \
@@ -83,7 +84,7 @@ fn cases(about: &mut About<'_>, house: &House) {
 }
 
 /// Buildings that no figure here covers; each is said with its reason.
-fn refused(about: &mut About<'_>, reading: &Reading) -> bool {
+pub(crate) fn refused(about: &mut About<'_>, reading: &Reading) -> bool {
     let refused = [
         (
             "open_side",
@@ -244,10 +245,8 @@ pub(super) const fn direction_words(direction: WindDirection) -> &'static str {
 fn pushes(about: &mut About<'_>, wind: &SiteWind, house: &House) -> Vec<PushReply> {
     let mut pushes: Vec<PushReply> = Vec::new();
     for direction in WindDirection::ALL {
-        let by_27 = directional(wind, house, direction).map(|found| ("directional", found.push));
-        let by_28 = envelope(wind, house, direction).map(|found| ("envelope", found.push));
         let first = pushes.len();
-        for found in [by_28, by_27] {
+        for found in by_each_procedure(wind, house, direction) {
             match found {
                 Ok((procedure, push)) => pushes.push(push_reply(procedure, &push)),
                 Err(outside) => about.outside(outside.to_string()),
@@ -259,6 +258,34 @@ fn pushes(about: &mut About<'_>, wind: &SiteWind, house: &House) -> Vec<PushRepl
         }
     }
     pushes
+}
+
+/// The push of a direction by each procedure that is worked, with its name.
+fn by_each_procedure(
+    wind: &SiteWind,
+    house: &House,
+    direction: WindDirection,
+) -> [Result<(&'static str, Push), OutsideTable>; 2] {
+    let by_27 = directional(wind, house, direction).map(|found| ("directional", found.push));
+    let by_28 = envelope(wind, house, direction).map(|found| ("envelope", found.push));
+    [by_28, by_27]
+}
+
+/// The push of a direction by the procedure that governs, which is the one with the most in all; at strength level.
+///
+/// # Errors
+/// Where neither procedure covers the house.
+pub(crate) fn governing_push(
+    wind: &SiteWind,
+    house: &House,
+    direction: WindDirection,
+) -> Result<(&'static str, Push), OutsideTable> {
+    let [by_28, by_27] = by_each_procedure(wind, house, direction);
+    match (by_28, by_27) {
+        (Ok(one), Ok(other)) => Ok(if other.1.total > one.1.total { other } else { one }),
+        (Ok(found), Err(_)) | (Err(_), Ok(found)) => Ok(found),
+        (Err(outside), Err(_)) => Err(outside),
+    }
 }
 
 fn push_reply(procedure: &str, push: &Push) -> PushReply {

@@ -1,8 +1,8 @@
 //! The answer of a member, and its bars.
 
 use framing::bracing::{
-    BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ONLY_IF, POST_TOO_SMALL, SPLITS,
-    STILL_TO_SAY, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER, WILL_DO_AT_SPACING,
+    BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE, ONLY_IF,
+    POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER, WILL_DO_AT_SPACING,
 };
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
@@ -26,6 +26,7 @@ pub(super) fn state_of(verdict: &str) -> State {
         "allowed" | BRACES | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,
         STILL_TO_SAY => State::NotKnown,
         _ if ONLY_IF.contains(&verdict) => State::Outside,
+        ON_THE_HARDEST_LINE => State::Told,
         _ => found.map_or(State::Told, |(_, state)| state),
     }
 }

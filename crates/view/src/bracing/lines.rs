@@ -1,0 +1,183 @@
+//! A house in plan with its wall lines heavy, the wind on its face and what each line is given; the front is below.
+
+use framing::quick::reply::{DrawnLines, QuickReply};
+use framing::words;
+
+use crate::markup::Act;
+use crate::pen::{Pen, rectangle};
+use crate::scene::{Ink, Mark, Scene, Weight};
+
+/// Breadth of a wall line as it is drawn, in pixels of a phone: nobody sees six inches of a house.
+const THICK: f64 = 5.0;
+/// How far apart two figures beside each other are, so that both are read.
+const APART: f64 = 74.0;
+/// How many arrows the wind has.
+const ARROWS: usize = 7;
+
+pub(super) fn picture(drawn: &DrawnLines, reply: &QuickReply) -> Scene {
+    let (length, width) = (drawn.length.inches(), drawn.width.inches());
+    let mut pen = Pen::new((0.0, 0.0), (length, width));
+    pen.margin(84.0, 72.0, 96.0);
+    let draft = Draft { drawn, length, width };
+    pen.shape(rectangle(0.0, 0.0, length, width), Weight::Fine, Ink::Ink, false);
+    draft.others(&mut pen);
+    draft.lines(&mut pen);
+    draft.open_sides(&mut pen);
+    draft.wind(&mut pen);
+    draft.sizes(&mut pen);
+    pen.scene(alt(drawn, reply))
+}
+
+fn alt(drawn: &DrawnLines, reply: &QuickReply) -> String {
+    let (wind, side) = if drawn.across { ("across", "the left end") } else { ("along", "the front") };
+    let line = |line: &framing::quick::reply::DrawnLine| {
+        let given = if line.force.is_empty() { String::new() } else { format!(" is given {}", line.force) };
+        format!("the one {} from {side}{given}", words::length(line.at))
+    };
+    let lines: Vec<String> = drawn.lines.iter().map(line).collect();
+    format!(
+        "Plan of a house {} by {}, the wind {wind} it, {} in all. Wall lines along that wind: {}. {}",
+        words::length(drawn.length),
+        words::length(drawn.width),
+        drawn.push,
+        lines.join("; "),
+        reply.action.first().map_or("", String::as_str)
+    )
+}
+
+struct Draft<'a> {
+    drawn: &'a DrawnLines,
+    length: f64,
+    width: f64,
+}
+
+impl Draft<'_> {
+    /// Where a line is on the paper: along the house from its left end, or from the front, which is below.
+    fn on_paper(&self, along_the_wind: bool, inches: f64) -> f64 {
+        if along_the_wind == self.drawn.across { inches } else { self.width - inches }
+    }
+
+    /// A line at a place, from side to side of the house, and what is brought to hand by it.
+    fn line(&self, pen: &mut Pen, along_the_wind: bool, place: f64, (weight, ink, washed): (Weight, Ink, bool)) {
+        let half = pen.paper(THICK / 2.0);
+        let upright = along_the_wind == self.drawn.across;
+        let corners = if upright {
+            [place - half, 0.0, place + half, self.width]
+        } else {
+            [0.0, place - half, self.length, place + half]
+        };
+        let [left, top, right, bottom] = corners;
+        pen.shape(rectangle(left, top, right, bottom), weight, ink, washed);
+        let (id, name) =
+            if upright { ("lines_across", "Lines across the house") } else { ("lines_along", "Lines along the house") };
+        let reach = pen.paper(14.0);
+        let (from, to) = if upright {
+            ((left - reach, top), (right + reach, bottom))
+        } else {
+            ((left, top - reach), (right, bottom + reach))
+        };
+        pen.pick(from, to, Act::Bring(id), name.to_owned());
+    }
+
+    /// The lines that the wind blows square to: they are there, and take none of it.
+    fn others(&self, pen: &mut Pen) {
+        for at in &self.drawn.others {
+            let place = self.on_paper(false, at.inches());
+            self.line(pen, false, place, (Weight::Fine, Ink::Ink, false));
+        }
+    }
+
+    fn lines(&self, pen: &mut Pen) {
+        let mut last = f64::NEG_INFINITY;
+        let mut lower = false;
+        let mut sorted: Vec<_> = self.drawn.lines.iter().collect();
+        sorted.sort_by(|a, b| self.on_paper(true, a.at.inches()).total_cmp(&self.on_paper(true, b.at.inches())));
+        for line in sorted {
+            let place = self.on_paper(true, line.at.inches());
+            let ink = if line.hardest { Ink::Chalk } else { Ink::Ink };
+            self.line(pen, true, place, (Weight::Cut, ink, true));
+            if line.force.is_empty() {
+                continue;
+            }
+            // What the line gives back: an arrow against the wind at its far end.
+            if self.drawn.across {
+                let (near, far) = (self.width + pen.paper(4.0), self.width + pen.paper(26.0));
+                pen.marks.push(Mark::Arrow { from: (place, far), to: (place, near), figure: String::new(), ink });
+                lower = place - last < pen.paper(APART) && !lower;
+                let y = far + pen.paper(if lower { 28.0 } else { 12.0 });
+                pen.label((place, y), &line.force);
+            } else {
+                let (near, far) = (self.length + pen.paper(4.0), self.length + pen.paper(24.0));
+                pen.marks.push(Mark::Arrow { from: (far, place), to: (near, place), figure: String::new(), ink });
+                let close = place - last < pen.paper(20.0);
+                lower = close && !lower;
+                pen.label((far + pen.paper(22.0), place + pen.paper(if lower { 8.0 } else { -10.0 })), &line.force);
+            }
+            last = place;
+        }
+    }
+
+    /// A side where no line stands is dashed and said.
+    fn open_sides(&self, pen: &mut Pen) {
+        let end = if self.drawn.across { self.length } else { self.width };
+        for (open, at) in [(self.drawn.open.0, 0.0), (self.drawn.open.1, end)] {
+            if !open {
+                continue;
+            }
+            let place = self.on_paper(true, at);
+            if self.drawn.across {
+                pen.line((place, 0.0), (place, self.width), Weight::Hidden, Ink::Short);
+                let inward = if place > 0.0 { -pen.paper(24.0) } else { pen.paper(24.0) };
+                pen.label((place + inward, self.width / 2.0), "open");
+            } else {
+                pen.line((0.0, place), (self.length, place), Weight::Hidden, Ink::Short);
+                let inward = if place > 0.0 { -pen.paper(14.0) } else { pen.paper(14.0) };
+                pen.label((self.length / 2.0, place + inward), "open");
+            }
+        }
+    }
+
+    /// Arrows on the face, and the whole of the push.
+    fn wind(&self, pen: &mut Pen) {
+        let breadth = if self.drawn.across { self.length } else { self.width };
+        let (tail, head) = (-pen.paper(30.0), -pen.paper(6.0));
+        for index in 0..ARROWS {
+            let at = breadth * (index as f64 + 0.5) / ARROWS as f64;
+            let (from, to) = if self.drawn.across { ((at, tail), (at, head)) } else { ((tail, at), (head, at)) };
+            pen.marks.push(Mark::Arrow { from, to, figure: String::new(), ink: Ink::Chalk });
+        }
+        let (middle, words) = (self.length / 2.0, format!("wind, {}", self.drawn.push));
+        pen.label((middle, tail - pen.paper(if self.drawn.across { 12.0 } else { -8.0 })), &words);
+        let id = if self.drawn.across { "pushes_across" } else { "pushes_along" };
+        let reach = pen.paper(44.0);
+        let to = if self.drawn.across { (self.length, 0.0) } else { (0.0, self.width) };
+        let from = if self.drawn.across { (0.0, -reach) } else { (-reach, 0.0) };
+        pen.pick(from, to, Act::Bring(id), "The push of the wind".to_owned());
+    }
+
+    /// From line to line, and the other side of the house whole.
+    fn sizes(&self, pen: &mut Pen) {
+        let mut places: Vec<f64> = self.drawn.lines.iter().map(|line| line.at.inches()).collect();
+        let breadth = if self.drawn.across { self.length } else { self.width };
+        places.extend([0.0, breadth]);
+        places.sort_by(f64::total_cmp);
+        places.dedup_by(|next, last| *next - *last < 1.0);
+        let below = self.width + pen.paper(if self.drawn.across { 80.0 } else { 40.0 });
+        let side = -pen.paper(if self.drawn.across { 22.0 } else { 58.0 });
+        for pair in places.windows(2) {
+            let words = words::length(measure::Length::from_inches(pair[1] - pair[0]));
+            if self.drawn.across {
+                pen.dimension((pair[0], below), (pair[1], below), &words, Some("lines_across"));
+            } else {
+                let (from, to) = (self.width - pair[0], self.width - pair[1]);
+                pen.dimension((side, from), (side, to), &words, Some("lines_along"));
+            }
+        }
+        if self.drawn.across {
+            pen.dimension((side, self.width), (side, 0.0), &words::length(self.drawn.width), Some("house_width"));
+        } else {
+            let words = words::length(self.drawn.length);
+            pen.dimension((0.0, below), (self.length, below), &words, Some("building_length"));
+        }
+    }
+}
