@@ -1,7 +1,5 @@
 //! Layers of a wall: what braces, and what reaches.
 
-#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
-
 use bracing::{Braces, Layer, LayerKind, MakeUp, Misplaced, ShearFastener, check_make_up};
 use measure::{AreaLoad, Length};
 use standards::irc_2021::r703_15::FurringFastener;

@@ -1,5 +1,7 @@
 //! Bracing: what may be typed, what is said of the rest, and field cases.
 
+#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 use std::collections::BTreeMap;
 
 use framing::bracing::BracingKind;
@@ -248,7 +250,7 @@ fn the_lightest_nailing_that_holds_is_the_answer() {
     let reply = answered(BracingKind::ShearWall, &[("wall_push", "4,000 lb"), ("end_post", "4")]);
     let holds = reply.sizes.iter().find(|size| size.ratio.is_some_and(|ratio| ratio <= 1.0)).unwrap();
     assert_eq!(reply.size, holds.size);
-    assert_eq!(reply.smallest, [holds.size.clone()]);
+    assert_eq!(reply.smallest, std::slice::from_ref(&holds.size));
     assert!(reply.sizes.iter().any(|size| size.verdict == "not enough"));
     let drawn = answered(BracingKind::ShearWall, &[("wall_push", "4,000 lb"), ("drawn_size", &reply.sizes[0].size)]);
     assert_eq!((drawn.size, drawn.verdict.as_str()), (reply.sizes[0].size.clone(), "not enough"));

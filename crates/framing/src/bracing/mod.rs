@@ -5,6 +5,7 @@
 
 mod diaphragm;
 mod diaphragm_chord;
+mod diaphragm_collector;
 mod ends;
 mod frame;
 mod hold_down;
