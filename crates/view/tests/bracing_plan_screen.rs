@@ -51,12 +51,8 @@ fn numbers(mark: &Mark) -> Vec<f64> {
 }
 
 fn labels(shown: &BracingScreen) -> Vec<&str> {
-    let label = |mark: &'_ Mark| matches!(mark, Mark::Label { .. });
-    let text = |mark| match mark {
-        &Mark::Label { ref text, .. } => text.as_str(),
-        _ => "",
-    };
-    shown.picture.marks.iter().filter(|mark| label(mark)).map(text).collect()
+    let marks = shown.picture.marks.iter();
+    marks.filter_map(|mark| if let Mark::Label { text, .. } = mark { Some(text.as_str()) } else { None }).collect()
 }
 
 fn arrows(shown: &BracingScreen) -> usize {
@@ -119,7 +115,7 @@ fn lines_are_heavy_and_told() {
     // A side without a line says so, and no line has a figure.
     let open = self::shown(BracingKind::WallLines, &[("lines_across", "0"), ("pushes_across", "7200")]);
     let labels = self::labels(&open);
-    assert!(labels.contains(&"open") && !labels.iter().any(|label| *label == "7,200 lb"), "{labels:?}");
+    assert!(labels.contains(&"open") && !labels.contains(&"7,200 lb"), "{labels:?}");
 }
 
 /// Push, reactions, chords and the collector stand at the floor.

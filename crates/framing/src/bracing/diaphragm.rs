@@ -12,7 +12,7 @@ use standards::sdpws_2015::diaphragm::{LIMITS, most};
 use standards::sdpws_2015::table_4_2::{CLOSE_NAILS, LayoutCase, field_spacing};
 
 use super::ends::check;
-use super::{NOT_ENOUGH, diaphragm_chord, frame};
+use super::{NOT_ENOUGH, diaphragm_chord, diaphragm_collector, frame};
 use crate::quick::read::plf;
 use crate::quick::reply::{Drawn, QuickReply, TriedReply};
 use crate::quick::say::{fact, force_fact, pounds, rule, unworked};
@@ -89,7 +89,7 @@ impl Tried {
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let drawn = drawn_nailing(reading);
     let floor = floor(reading)?;
-    let line = diaphragm_chord::end_line(reading, floor.width);
+    let line = diaphragm_collector::end_line(reading, floor.width);
     let splice = diaphragm_chord::splice(reading, floor.length);
     if reading.problems().next().is_some() {
         return None;

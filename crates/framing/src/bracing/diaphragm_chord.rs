@@ -1,18 +1,16 @@
-//! What runs along the edges of a floor or a roof: its chords and their splices, the collector of its end line, and how far
-//! it bows.
+//! What runs along the long edges of a floor or a roof: its chords and their splices; and how far it bows.
 
-use bracing::diaphragm::{CollectorPoint, WallPiece, collect};
-use bracing::{Ends, Framing, SegmentedWall, check_segmented, nailings, strength};
 use fastening::{Joint, LoadDuration, MainMember, Nail, NailConditions, NailKind, SideMember, Wood, lateral_value};
 use lumber::{Member, Product, Sawn, SawnSize};
-use measure::{Area, Force, Length, LineLoad, Stress};
+use measure::{Area, Force, Length, Stress};
 use members::working::{Basis, Part};
+use standards::Source;
 use standards::sdpws_2015::diaphragm::THREE_TERMS;
-use standards::{Source, Status};
 
-use super::diaphragm::{Told, size};
-use super::{frame, lists};
-use crate::quick::reply::{DrawnFloor, QuickReply, TableReply};
+use super::diaphragm::Told;
+use super::diaphragm_collector::{collector, stretches};
+use super::frame;
+use crate::quick::reply::{DrawnFloor, QuickReply};
 use crate::quick::say::{fact, force_fact, pounds};
 use crate::reading::Reading;
 use crate::site::about::About;
@@ -20,10 +18,15 @@ use crate::words::{self, figure};
 
 /// Thickness of a plate.
 const PLATE: Length = Length::from_inches(1.5);
-/// So little along a plate is nothing.
-const NOTHING: Force = Force::from_pounds(0.5);
-/// The yield equations of a nail.
-const NAIL: Source = Source::new("NDS 2018", "12.3.1", Status::LookedUp);
+
+/// The nail of the splices.
+#[derive(Clone, Copy)]
+pub(super) struct SpliceNail {
+    pub(super) name: &'static str,
+    /// What one carries through two plates in wind.
+    pub(super) each: Force,
+    source: Source,
+}
 
 /// What was asked besides the panels.
 pub(super) struct Asked {
@@ -31,23 +34,6 @@ pub(super) struct Asked {
     pub(super) line: Option<Vec<(Length, bool)>>,
     /// Where the plate is spliced; none in the middle.
     pub(super) splice: Option<Length>,
-}
-
-/// The walls of the end line; what is wrong with them is said.
-pub(super) fn end_line(reading: &mut Reading, deep: Length) -> Option<Vec<(Length, bool)>> {
-    reading.word("end_line")?;
-    let line = lists::walls_and_gaps(reading, "end_line")?;
-    let sum: Length = line.iter().map(|(long, _)| *long).sum();
-    if sum > deep + Length::from_inches(0.1) {
-        let problem = format!(
-            "{} of walls and gaps was given; the line is as long as the floor is deep, {}.",
-            words::length(sum),
-            words::length(deep)
-        );
-        reading.refuse("end_line", problem);
-        return None;
-    }
-    Some(line)
 }
 
 /// Where the plate is spliced, from the nearer wall line; what is wrong with it is said.
@@ -93,13 +79,13 @@ pub(super) fn tell(reply: &mut QuickReply, about: &mut About<'_>, told: &Told<'_
         part.step("T", "at the splice", expression, (at_splice.pounds(), "lb"), Basis::Arithmetic);
         reply.facts.push(force_fact("chord_at_splice_lb", "at the splice", at_splice));
     }
-    if let Some((name, each)) = nail {
+    if let Some(SpliceNail { name, each, source }) = nail {
         part.step(
             "Z'",
             format!("a {name} through one 2x plate into the other, C_D 1.6"),
             "",
             (each.pounds(), "lb"),
-            Basis::Published(NAIL),
+            Basis::Published(source),
         );
         let count = nails(at_splice, each);
         part.step(
@@ -128,7 +114,7 @@ pub(super) fn tell(reply: &mut QuickReply, about: &mut About<'_>, told: &Told<'_
         );
     }
     about.part(part);
-    let collector = collector(reply, about, told, (asked.line.as_deref(), nail));
+    let collector = collector(reply, about, told, asked.line.as_deref(), nail);
     bow(reply, about, told);
     DrawnFloor {
         span: floor.length,
@@ -144,7 +130,7 @@ pub(super) fn tell(reply: &mut QuickReply, about: &mut About<'_>, told: &Told<'_
 }
 
 /// The nail of the splices by its name, and what one carries through two plates in wind.
-fn splice_nail(reading: &Reading) -> Option<(&'static str, Force)> {
+fn splice_nail(reading: &Reading) -> Option<SpliceNail> {
     let (kind, name) = match reading.word("splice_nail")? {
         "sinker" => (NailKind::Sinker, "16d sinker"),
         "box" => (NailKind::Box, "16d box"),
@@ -156,123 +142,14 @@ fn splice_nail(reading: &Reading) -> Option<(&'static str, Force)> {
         conditions: NailConditions { duration: LoadDuration::TenMinutes, ..NailConditions::REFERENCE },
         ..Joint::face_nailed(SideMember::wood(wood, PLATE), wood)
     };
-    let value = lateral_value(Nail::of_size(kind, 16)?, &joint).ok()?.adjusted;
-    (value > Force::ZERO).then_some((name, value))
+    let value = lateral_value(Nail::of_size(kind, 16)?, &joint).ok()?;
+    let nail = SpliceNail { name, each: value.adjusted, source: value.limits.governing().value.source };
+    (nail.each > Force::ZERO).then_some(nail)
 }
 
 /// How many nails carry a force.
-fn nails(force: Force, each: Force) -> f64 {
+pub(super) fn nails(force: Force, each: Force) -> f64 {
     (force / each - 1e-9).ceil().max(0.0)
-}
-
-/// Walls of the line by where they begin and end.
-fn stretches(line: &[(Length, bool)]) -> Vec<(Length, Length)> {
-    let mut from = Length::ZERO;
-    let mut walls = Vec::new();
-    for (long, is_wall) in line {
-        if *is_wall {
-            walls.push((from, from + *long));
-        }
-        from += *long;
-    }
-    walls
-}
-
-/// The walls of the line with their shares of what the floor brings; a sentence where none counts.
-fn shares(told: &Told<'_>, walls: &[(Length, Length)]) -> Option<Result<Vec<WallPiece>, String>> {
-    let reading = told.reading;
-    let wall = SegmentedWall {
-        height: reading.length("wall_high")?,
-        pieces: walls.iter().map(|(from, to)| *to - *from).collect(),
-        shear: told.answer.reaction,
-        dead: LineLoad::ZERO,
-        ends: Ends { post: Length::ZERO, hold_down: Length::ZERO },
-    };
-    let framing = Framing {
-        specific_gravity: frame::wood(reading)?.0.specific_gravity().value,
-        studs: Length::from_inches(16.0),
-        wet: false,
-        hold_downs_inside: true,
-        edition: frame::edition(reading)?,
-    };
-    // How walls share does not hang on their nailing while all are nailed alike.
-    let any = strength(&nailings().next()?, &framing).ok()?;
-    let shared = check_segmented(&wall, &any);
-    if shared.capacity <= Force::ZERO {
-        return Some(Err(
-            "No wall of the end line is long enough to count: nothing takes what the floor brings.".to_owned()
-        ));
-    }
-    let piece = |((from, to), piece): (&(Length, Length), &bracing::Segment)| WallPiece {
-        from: *from,
-        to: *to,
-        share: piece.share,
-    };
-    Some(Ok(walls.iter().zip(&shared.pieces).map(piece).collect()))
-}
-
-/// The force along the end line, and its most: where, and in words.
-fn collector(
-    reply: &mut QuickReply,
-    about: &mut About<'_>,
-    told: &Told<'_>,
-    (line, nail): (Option<&[(Length, bool)]>, Option<(&'static str, Force)>),
-) -> Option<(Length, String)> {
-    let Some(line) = line else {
-        about.ask("end_line", "What walls stand in the line at its end, and where is there none? The plate over a gap must carry the push on to a wall.");
-        return None;
-    };
-    let found = shares(told, &stretches(line))?
-        .and_then(|walls| collect(told.floor.width, &walls).map_err(|outside| outside.to_string()));
-    let points = match found {
-        Ok(points) => points,
-        Err(sentence) => {
-            about.outside(sentence);
-            return None;
-        }
-    };
-    let hardest = points.iter().max_by(|a, b| size(a.force).pounds().total_cmp(&size(b.force).pounds()))?;
-    let most = size(hardest.force);
-    let at = words::length(hardest.at);
-    reply.facts.push(force_fact(
-        "collector_lb",
-        format!("the plate of the end line, {at} from the corner, carries"),
-        most,
-    ));
-    reply.tables.push(collector_table(&points));
-    let mut part = Part::new("Along the end line");
-    let brought = (told.answer.reaction / told.floor.width).plf();
-    for point in &points {
-        let meaning = format!("{} from the corner: brought less what walls took", words::length(point.at));
-        let expression = format!("{} × {} − ΣV", figure(brought), figure(point.at.feet()));
-        part.step("F", meaning, expression, (point.force.pounds(), "lb"), Basis::Arithmetic);
-    }
-    about.part(part);
-    if most > NOTHING {
-        let by = match nail {
-            Some((name, each)) => {
-                format!(", or is spliced with {} nails ({name}) each side", figure(nails(most, each)))
-            }
-            None => String::new(),
-        };
-        reply.action.push(format!("The plate over the gaps of the end line runs through for {}{by}.", pounds(most)));
-    }
-    about.say("Walls of the end line are nailed alike and share the push by their strength; one that is narrower than 2:1 takes less, one past 3.5:1 none.");
-    Some((hardest.at, pounds(most)))
-}
-
-fn collector_table(points: &[CollectorPoint]) -> TableReply {
-    let row = |point: &CollectorPoint| {
-        let force = size(point.force);
-        let carried = if force > NOTHING { force } else { Force::ZERO };
-        vec![words::length(point.at), pounds(carried)]
-    };
-    TableReply {
-        heading: "Along the end line".to_owned(),
-        columns: ["from the corner", "in the plate"].map(str::to_owned).to_vec(),
-        rows: points.iter().map(row).collect(),
-        notes: vec!["Straight between these places. Each pulls or presses, as the wind blows.".to_owned()],
-    }
 }
 
 /// Area and stiffness of the chord.

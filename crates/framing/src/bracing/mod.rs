@@ -7,6 +7,7 @@
 mod anchor_bolts;
 mod diaphragm;
 mod diaphragm_chord;
+mod diaphragm_collector;
 mod ends;
 mod frame;
 mod hold_down;

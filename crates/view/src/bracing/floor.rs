@@ -138,10 +138,12 @@ fn end_lines(pen: &mut Pen, drawn: &DrawnFloor, (span, deep): (f64, f64)) {
         pen.shape(rectangle(-half, *from, half, *to), Weight::Cut, Ink::Ink, true);
     }
     pen.shape(rectangle(span - half, 0.0, span + half, deep), Weight::Cut, Ink::Ink, true);
-    for at in [0.0, span] {
+    // Under something narrow the figures go outward, so that they do not meet.
+    let outward = if span < pen.paper(150.0) { pen.paper(34.0) } else { 0.0 };
+    for (at, figure) in [(0.0, -outward), (span, span + outward)] {
         let (tail, head) = (deep + pen.paper(40.0), deep + pen.paper(12.0));
         pen.marks.push(Mark::Arrow { from: (at, tail), to: (at, head), figure: String::new(), ink: Ink::Chalk });
-        pen.label((at, tail + pen.paper(12.0)), &drawn.reaction);
+        pen.label((figure, tail + pen.paper(12.0)), &drawn.reaction);
     }
     if let Some((at, most)) = &drawn.collector {
         let y = at.inches().min(deep);

@@ -11,13 +11,19 @@ use crate::scene::{Ink, Mark, Scene, Weight};
 const THICK: f64 = 5.0;
 /// How far apart two figures beside each other are, so that both are read.
 const APART: f64 = 74.0;
+/// Height of a line of figures.
+const LINE: f64 = 18.0;
+/// Into so many rows figures that are close go.
+const ROWS: usize = 3;
+/// Between lines closer than this there is no room for a dimension's figure.
+const ROOM: f64 = 44.0;
 /// How many arrows the wind has.
 const ARROWS: usize = 7;
 
 pub(super) fn picture(drawn: &DrawnLines, reply: &QuickReply) -> Scene {
     let (length, width) = (drawn.length.inches(), drawn.width.inches());
     let mut pen = Pen::new((0.0, 0.0), (length, width));
-    pen.margin(84.0, 72.0, 96.0);
+    pen.margin(84.0, 72.0, 126.0);
     let draft = Draft { drawn, length, width };
     pen.shape(rectangle(0.0, 0.0, length, width), Weight::Fine, Ink::Ink, false);
     draft.others(&mut pen);
@@ -88,33 +94,35 @@ impl Draft<'_> {
     }
 
     fn lines(&self, pen: &mut Pen) {
-        let mut last = f64::NEG_INFINITY;
-        let mut lower = false;
         let mut sorted: Vec<_> = self.drawn.lines.iter().collect();
         sorted.sort_by(|a, b| self.on_paper(true, a.at.inches()).total_cmp(&self.on_paper(true, b.at.inches())));
+        let mut rows = [f64::NEG_INFINITY; ROWS];
         for line in sorted {
             let place = self.on_paper(true, line.at.inches());
             let ink = if line.hardest { Ink::Chalk } else { Ink::Ink };
             self.line(pen, true, place, (Weight::Cut, ink, true));
-            if line.force.is_empty() {
-                continue;
+            if !line.force.is_empty() {
+                let apart = pen.paper(if self.drawn.across { APART } else { LINE });
+                let row = rows.iter().position(|last| place - last >= apart).unwrap_or(ROWS - 1);
+                rows[row] = place;
+                self.given(pen, place, (&line.force, row), ink);
             }
-            // What the line gives back: an arrow against the wind at its far end.
-            if self.drawn.across {
-                let (near, far) = (self.width + pen.paper(4.0), self.width + pen.paper(26.0));
-                pen.marks.push(Mark::Arrow { from: (place, far), to: (place, near), figure: String::new(), ink });
-                lower = place - last < pen.paper(APART) && !lower;
-                let y = far + pen.paper(if lower { 28.0 } else { 12.0 });
-                pen.label((place, y), &line.force);
-            } else {
-                let (near, far) = (self.length + pen.paper(4.0), self.length + pen.paper(24.0));
-                pen.marks.push(Mark::Arrow { from: (far, place), to: (near, place), figure: String::new(), ink });
-                let close = place - last < pen.paper(20.0);
-                lower = close && !lower;
-                pen.label((far + pen.paper(22.0), place + pen.paper(if lower { 8.0 } else { -10.0 })), &line.force);
-            }
-            last = place;
         }
+    }
+
+    /// What a line gives back: an arrow against the wind at its far end, with its figure in a row of its own where the
+    /// one beside it is close.
+    fn given(&self, pen: &mut Pen, place: f64, (force, row): (&str, usize), ink: Ink) {
+        let end = if self.drawn.across { self.width } else { self.length };
+        let (near, far) = (end + pen.paper(4.0), end + pen.paper(26.0));
+        let row = row as f64;
+        let (from, to, at) = if self.drawn.across {
+            ((place, far), (place, near), (place, far + pen.paper(12.0 + LINE * row)))
+        } else {
+            ((far, place), (near, place), (far + pen.paper(20.0), place + pen.paper(LINE / 2.0 * (row - 1.0))))
+        };
+        pen.marks.push(Mark::Arrow { from, to, figure: String::new(), ink });
+        pen.label(at, force);
     }
 
     /// A side where no line stands is dashed and said.
@@ -162,9 +170,10 @@ impl Draft<'_> {
         places.extend([0.0, breadth]);
         places.sort_by(f64::total_cmp);
         places.dedup_by(|next, last| *next - *last < 1.0);
-        let below = self.width + pen.paper(if self.drawn.across { 80.0 } else { 40.0 });
+        let below = self.width + pen.paper(if self.drawn.across { 112.0 } else { 40.0 });
         let side = -pen.paper(if self.drawn.across { 22.0 } else { 58.0 });
-        for pair in places.windows(2) {
+        let roomy = pen.paper(ROOM);
+        for pair in places.windows(2).filter(|pair| pair[1] - pair[0] >= roomy) {
             let words = words::length(measure::Length::from_inches(pair[1] - pair[0]));
             if self.drawn.across {
                 pen.dimension((pair[0], below), (pair[1], below), &words, Some("lines_across"));
