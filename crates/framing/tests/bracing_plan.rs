@@ -239,7 +239,7 @@ fn nonsense_is_refused_with_what_is_taken() {
             Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "NaN"],
             Kind::Number { .. } => &["-1", "1000000000", "heavy", "6'", "NaN"],
             Kind::Choice(_) => &["neither", "-"],
-            Kind::Special { .. } | Kind::Size => &[],
+            Kind::Special { .. } | Kind::Size | Kind::Lines => &[],
         };
         assert!(!texts.is_empty(), "{} has no bad text here", spec.id);
         for (kind, text) in KINDS.iter().flat_map(|kind| texts.iter().map(move |text| (kind, text))) {
