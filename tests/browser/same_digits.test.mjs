@@ -66,6 +66,8 @@ function walls() {
     () => ({ check: "perforated_wall", ...wall(), wall_openings: `${length(2, 6)} x ${length(3, 6)}` }),
     () => ({ check: "hold_down", storey_pushes: `${number(200, 2000)}, ${number(200, 2000)}`, wall_long: length(3, 12) }),
     () => ({ check: "uplift", wind_speed: `${number(100, 170, 1)} mph`, exposure: pick(["B", "C", "D"]), rafter_tie: "3 8d common" }),
+    () => ({ check: "diaphragm", floor_span: length(20, 50), floor_deep: length(18, 30), species: pick(["SPF", "DF-L"]) }),
+    () => ({ check: "wall_lines", wind_speed: `${number(100, 170, 1)} mph`, exposure: pick(["B", "C"]) }),
     () => ({ check: "anchor_bolts", bolt_thick: pick(["1/2", "5/8"]), species: pick(["SPF", "HF", "DF-L", "SP"]) }),
     () => ({ check: "nail", nail_as: pick(["8d common", "0.131 x 3-1/4", "16d box"]), nail_driven: pick([undefined, "toe"]), nail_across: `${number(20, 200)} lb` }),
     () => ({ check: "nail_swap", asked_nail: pick(["16d common", "10d common"]), found_nail_as: "0.131 x 3", nail_pattern: `${number(4, 12)} nails` }),
