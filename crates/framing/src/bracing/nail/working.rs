@@ -18,13 +18,13 @@ pub(super) fn facts(reply: &mut QuickReply, worked: &Worked, both: Option<&Combi
     match &worked.withdrawal {
         Ok(withdrawal) => {
             let each_inch = withdrawal.per_length.value.pounds_per_inch();
+            facts.push(strength("withdrawal_lb", "the shank holds against a pull", withdrawal.adjusted));
             facts.push(fact(
                 "withdrawal_per_inch_lb",
                 "the shank holds in each inch, no factor in it",
                 each_inch,
                 format!("{} lb", figure(each_inch)),
             ));
-            facts.push(strength("withdrawal_lb", "the shank holds against a pull", withdrawal.adjusted));
         }
         Err(_) => facts.push(fact("withdrawal_lb", "the shank holds against a pull", 0.0, "nothing that counts")),
     }
@@ -70,7 +70,7 @@ pub(super) fn modes(lateral: &LateralValue) -> TableReply {
     }
     TableReply {
         heading: "How it would give way".to_owned(),
-        columns: ["way", "load", ""].map(str::to_owned).to_vec(),
+        columns: ["way", "load", "which"].map(str::to_owned).to_vec(),
         rows: lateral.limits.values.iter().map(row).collect(),
         notes,
     }
