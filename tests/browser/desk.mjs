@@ -29,6 +29,8 @@ export async function type(page, text) {
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
   await page.locator(".typing").waitFor({ state: "detached" });
+  // What is read is laid down with the next picture; an eye that looks after the last key sees it.
+  await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(seen, 50)))));
 }
 
 /** Waits until the title block says that everything is kept. */
