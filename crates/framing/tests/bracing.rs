@@ -307,3 +307,30 @@ fn the_lightest_nailing_that_holds_is_the_answer() {
     let drawn = answered(BracingKind::ShearWall, &[("wall_push", "4,000 lb"), ("drawn_size", &reply.sizes[0].size)]);
     assert_eq!((drawn.size, drawn.verdict.as_str()), (reply.sizes[0].size.clone(), "not enough"));
 }
+
+/// From Seismic Design Category D0 on the walls are an engineer's, and no number is given; the schedule can still be read.
+#[test]
+fn where_earthquakes_decide_walls_have_no_number() {
+    for kind in [BracingKind::ShearWall, BracingKind::PerforatedWall, BracingKind::HoldDown, BracingKind::Diaphragm] {
+        let outside = answered(kind, &[("seismic_design_category", "D0")]);
+        assert_eq!(outside.verdict, "not for this tool to decide", "{}", kind.id());
+        assert!(outside.facts.is_empty() && outside.action[0].contains("D0"), "{} {:?}", kind.id(), outside.action);
+        let inside = answered(kind, &[("seismic_design_category", "C")]);
+        assert!(!inside.facts.is_empty(), "{}", kind.id());
+        let says = |reply: &QuickReply| reply.about.assumed.iter().any(|one| one.says.contains("Seismic"));
+        assert!(says(&answered(kind, &[])) && !says(&inside), "{} says that it is assumed", kind.id());
+    }
+    assert_eq!(answered(BracingKind::Schedule, &[("schedule_lines", DRAWN)]).size, "2 marks");
+}
+
+/// Own arithmetic: a stud bay of 600 plf is 800 lb at 16 in and 1,200 lb at 24 in, on 3 by 5-1/2 in of post.
+#[test]
+fn dead_load_of_a_stud_bay_presses_the_end_post() {
+    let pressed = |spacing| {
+        let fields = [("wall_dead", "600"), ("brace_spacing", spacing), ("drawn_size", "15/32 10d 4")];
+        let reply = answered(BracingKind::ShearWall, &fields);
+        let check = reply.checks.iter().find(|check| check.limit == "bearing on the plate").map(|check| check.demand);
+        check.unwrap_or_default() - reply.fact("compression_lb").unwrap_or_default() / 16.5
+    };
+    assert!((pressed("16") - 800.0 / 16.5).abs() < 1e-6 && (pressed("24") - 1200.0 / 16.5).abs() < 1e-6);
+}

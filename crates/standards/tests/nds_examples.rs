@@ -212,7 +212,9 @@ fn stresses_and_angles() {
     let stress = rectangular_shear_stress(Force::from_pounds(2118.8), inches(3.0), inches(9.25)).value;
     agrees(stress.psi(), "114.5");
     agrees(bearing_stress(Force::from_pounds(2812.5), inches(3.0), inches(2.206)).value.psi(), "425");
-    let at = |degrees| hankinson(psi(1150.0), psi(425.0), degrees).map(|found| found.value.psi());
+    let at = |degrees| {
+        hankinson(psi(1150.0), psi(425.0), measure::Angle::from_degrees(degrees)).map(|found| found.value.psi())
+    };
     agrees(at(0.0).unwrap(), "1150.0");
     agrees(at(60.0).unwrap(), "504.5");
     agrees(at(90.0).unwrap(), "425.0");

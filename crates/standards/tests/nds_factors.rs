@@ -241,6 +241,10 @@ fn a_refusal_is_two_sentences_with_a_next_step() {
          piece, or hold it sideways between its ends."
     );
     assert!(column_slenderness_ratio(inches(180.25), inches(3.5), ColumnStage::DuringConstruction).is_ok());
-    let angle = standards::nds_2018::chapter_3::hankinson(Stress::from_psi(1.0), Stress::from_psi(1.0), 120.0);
+    let angle = standards::nds_2018::chapter_3::hankinson(
+        Stress::from_psi(1.0),
+        Stress::from_psi(1.0),
+        measure::Angle::from_degrees(120.0),
+    );
     assert!(angle.unwrap_err().to_string().starts_with("Given: angle to the grain 120 degrees. "));
 }

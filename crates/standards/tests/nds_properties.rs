@@ -98,7 +98,7 @@ proptest! {
     /// A bearing at an angle lies between the two it is made of.
     #[test]
     fn a_slanted_bearing_lies_between(along in 100.0..4e3, across in 100.0..4e3, angle in 0.0..=90.0) {
-        let found = hankinson(psi(along), psi(across), angle).map_or(-1.0, |found| found.value.psi());
+        let found = hankinson(psi(along), psi(across), measure::Angle::from_degrees(angle)).map_or(-1.0, |found| found.value.psi());
         prop_assert!(found >= along.min(across) - 1e-6 && found <= along.max(across) + 1e-6);
     }
 

@@ -11,5 +11,7 @@ mod share;
 mod stack;
 
 pub use house::{BracedStorey, Direction, House, StoreyWind, WallLine, Winds};
-pub use share::{AT_A_SIDE, HouseAnswer, LineForce, OpenSide, StoreyLines, TRIBUTARY, floors_between, wind_to_lines};
+pub use share::{
+    AT_A_SIDE, HouseAnswer, LineForce, OpenSide, StoreyLines, TRIBUTARY, floors_between, wind_decides, wind_to_lines,
+};
 pub use stack::stacked;

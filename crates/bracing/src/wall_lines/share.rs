@@ -98,17 +98,25 @@ pub fn wind_to_lines(house: &House) -> Result<HouseAnswer, OutsideTable> {
     })
 }
 
+/// Whether wind alone is worked in a seismic design category.
+///
+/// # Errors
+/// From D0 on, where earthquakes decide, and are not worked here.
+pub fn wind_decides(seismic: SeismicDesignCategory) -> Result<(), OutsideTable> {
+    if seismic < SeismicDesignCategory::D0 {
+        return Ok(());
+    }
+    Err(OutsideTable {
+        source: SEISMIC,
+        given: format!("a house in Seismic Design Category {}", seismic.name()),
+        covers: "wind alone, in categories A to C",
+        next_step: "Earthquakes are not worked here: ask the engineer.",
+    })
+}
+
 fn is_worked(house: &House) -> Result<(), OutsideTable> {
     let outside = |source, given: String, covers, next_step| Err(OutsideTable { source, given, covers, next_step });
-    if house.seismic >= SeismicDesignCategory::D0 {
-        let given = format!("a house in Seismic Design Category {}", house.seismic.name());
-        return outside(
-            SEISMIC,
-            given,
-            "wind alone, in categories A to C",
-            "Earthquakes are not worked here: ask the engineer.",
-        );
-    }
+    wind_decides(house.seismic)?;
     if !(1..=MOST_STOREYS).contains(&house.storeys.len()) {
         let given = format!("{} storeys", house.storeys.len());
         return outside(

@@ -41,6 +41,7 @@ pub(super) const FIELDS: &[&str] = &[
     "species",
     "grade",
     "provisions",
+    "seismic_design_category",
 ];
 
 const USED: &[&str] = &[
@@ -104,7 +105,11 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     if line.is_some() {
         used.push("wall_high");
     }
-    let about = About::of(reading, &used);
+    let mut about = About::of(reading, &used);
+    frame::seismic_assumed(reading, &mut about);
+    if let Some(sentence) = frame::earthquakes(reading) {
+        return Some(unworked(about, sentence));
+    }
     let thinnest = read_length(reading.word("panel_least")?, LengthUnit::Inches).ok()?.length;
     let mut nailings: Vec<DiaphragmNailing> = diaphragm_nailings(thinnest).collect();
     if let Some(drawn) = drawn.filter(|drawn| !nailings.contains(drawn)) {

@@ -8,7 +8,7 @@ use members::upright::end_post::{EndPost, check_end_post};
 use members::working::{Basis, Part};
 use standards::sdpws_2015::deflection::{self, LeaningWall, three_terms};
 
-use super::frame::{ends, marked, plate, wood};
+use super::frame::{ends, marked, plate, seismic_assumed, wood};
 use super::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
 use crate::quick::reply::{FactReply, QuickReply};
 use crate::quick::say::{check_reply, fact, pounds, rule};
@@ -167,8 +167,14 @@ pub(super) fn judge(reply: &mut QuickReply, checks: Vec<CheckReply>) {
     reply.checks = checks;
 }
 
-/// What the usual cautions add for walls.
-pub(super) fn cautions(about: &mut About<'_>) {
+/// Dead load that comes down the post at an end: of one stud bay.
+pub(super) fn dead_on_post(reading: &Reading, dead: LineLoad) -> Force {
+    dead * reading.length("brace_spacing").unwrap_or(Length::ZERO)
+}
+
+/// What the usual cautions add for walls, and that wind decides where nobody said otherwise.
+pub(super) fn cautions(reading: &Reading, about: &mut About<'_>) {
+    seismic_assumed(reading, about);
     crate::quick::say::cautions(about);
     about.caution("Wind alone is worked here. In earthquake country (Design Category C for houses in a row, D0 and up) an engineer designs the walls.");
     about.caution("Cut no stud, plate or panel of a braced wall, and drive no nail through the skin of a panel.");

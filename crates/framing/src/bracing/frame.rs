@@ -1,11 +1,14 @@
 //! From inputs to what walls are made of: panels, nails, studs and the posts at the ends.
 
 use bracing::schedule::{HoldDownMark, PanelMark, Schedule, read_schedule};
+use bracing::wall_lines::wind_decides;
 use bracing::{Edition, Ends, Framing, Nailing, read_nailing};
 use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
 use measure::Stress;
 
 use crate::reading::Reading;
+use crate::site::about::About;
+use crate::site::input;
 
 /// What the panels are nailed to.
 pub(super) fn framing(reading: &Reading) -> Option<Framing> {
@@ -30,6 +33,19 @@ fn species(reading: &Reading) -> Option<Species> {
 /// Species, grade and conditions of the studs: dry, as within a closed wall.
 pub(super) fn wood(reading: &Reading) -> Option<(Species, Grade, Conditions)> {
     Some((species(reading)?, Grade::from_text(reading.word("grade")?).ok()?, Conditions::default()))
+}
+
+/// Why the walls of this house are not for this tool to decide: earthquakes.
+pub(super) fn earthquakes(reading: &Reading) -> Option<String> {
+    wind_decides(input::seismic(reading)?).err().map(|outside| outside.to_string())
+}
+
+/// Says that wind decides, where nobody said where the house stands.
+pub(super) fn seismic_assumed(reading: &Reading, about: &mut About<'_>) {
+    if input::seismic(reading).is_none() {
+        let says = "Seismic design category: A to C (where the wind decides; ask the building department).";
+        about.assume("seismic_design_category", says);
+    }
 }
 
 /// The drawing's schedule, where there is one; or what is wrong with it.

@@ -25,6 +25,7 @@ pub(super) const FIELDS: &[&str] = &[
     "brace_spacing",
     "species",
     "grade",
+    "seismic_design_category",
 ];
 
 /// The most storeys that are worked.
@@ -45,6 +46,9 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let length = reading.length("wall_long")?;
     let (_, ends) = frame::ends(reading)?;
     let about = About::of(reading, FIELDS);
+    if let Some(sentence) = frame::earthquakes(reading) {
+        return Some(unworked(about, sentence));
+    }
     let storeys: Vec<Storey> = pushes
         .into_iter()
         .zip(heights)
@@ -88,7 +92,7 @@ fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Len
     let demand = Demand {
         tension: at_foot,
         compression: pressed(storeys, wall),
-        dead: dead * Length::from_inches(16.0),
+        dead: ends::dead_on_post(reading, dead),
         height: storeys.last().map_or(Length::ZERO, |storey| storey.height),
     };
     let mut reply = QuickReply { size: pounds(at_foot.max(Force::ZERO)), ..QuickReply::default() };
@@ -103,7 +107,7 @@ fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Len
     reply.action = action(storeys, &tensions, (demand, &reply.checks));
     about.part(working(storeys, &tensions, wall));
     reply.tables.push(table(storeys, &tensions));
-    ends::cautions(&mut about);
+    ends::cautions(reading, &mut about);
     about.say("The posts stand above each other. Where they do not, a beam or blocking carries the upper one, and that is not worked here.");
     about.say("Solid blocking under every post, through the floor, takes what presses.");
     about.say("What lifts the roof is not in it: add that where the same post and hold-down take it.");

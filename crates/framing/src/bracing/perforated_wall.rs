@@ -5,7 +5,7 @@ use bracing::{
 };
 use measure::{Force, Length};
 use members::working::{Basis, Part};
-use standards::sdpws_2015::{perforated, table_4_3};
+use standards::sdpws_2015::{aspect, perforated, table_4_3};
 
 use super::ends::{self, Demand, PUSHED, check};
 use super::shear_wall::{nail_it, strength_part, strongest, tried, tried_reply};
@@ -37,9 +37,8 @@ pub(super) const FIELDS: &[&str] = &[
     "species",
     "grade",
     "provisions",
+    "seismic_design_category",
 ];
-
-const USED: &[&str] = FIELDS;
 
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let pieces = lists::lengths(reading, "wall_pieces", (0.5, 100.0))?;
@@ -52,7 +51,10 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let framing = frame::framing(reading)?;
     let height = reading.length("wall_high")?;
     let wall = PerforatedWall { height, pieces, openings, shear: force(reading, "wall_push") };
-    let about = About::of(reading, USED);
+    let about = About::of(reading, FIELDS);
+    if let Some(sentence) = frame::earthquakes(reading) {
+        return Some(unworked(about, sentence));
+    }
     let all = tried(reading, drawn, &framing);
     let checked = |strength: &Strength| check_perforated(&wall, strength).map_err(|outside| outside.to_string());
     let used = |one: &super::shear_wall::Tried| one.strength.as_ref().ok().and_then(|strength| checked(strength).ok());
@@ -84,7 +86,7 @@ fn reply(
 ) -> QuickReply {
     let mut reply = QuickReply { size: nailing.to_string(), ..QuickReply::default() };
     let (whole, tension) = (whole(wall), tension(reading, wall, answer));
-    let dead = plf(reading, "wall_dead") * Length::from_inches(16.0);
+    let dead = ends::dead_on_post(reading, plf(reading, "wall_dead"));
     let demand = Demand { tension, compression: answer.end_force, dead, height: wall.height };
     let mut checks = vec![check("shear in the panels", (wall.shear.pounds(), answer.capacity.pounds(), "lb"), PUSHED)];
     checks.extend(ends::checks(reading, &mut about, demand));
@@ -123,11 +125,11 @@ fn reply(
     }
     ends::joints(&mut reply, strength, &nailing);
     reply.tables.push(factors_table(answer, whole));
-    ends::cautions(&mut about);
+    ends::cautions(reading, &mut about);
     about.say("Panels close the wall above and below every opening, but where open is written; the sheathing is the same all along.");
     about.say("The top plate, or a strap, brings the push to every piece: nothing of it is cut between the ends.");
     about.say("No strap runs around the openings and none is counted on: that is another design, and an engineer's.");
-    reply.drawn = Drawn::Wall(drawn(reading, wall, answer, (nailing, tension)));
+    reply.drawn = Drawn::Wall(drawn(reading, wall, (nailing, tension)));
     reply.about = about.finish();
     reply
 }
@@ -202,20 +204,15 @@ fn factors_table(answer: &PerforatedAnswer, whole: Length) -> TableReply {
     }
 }
 
-fn drawn(
-    reading: &Reading,
-    wall: &PerforatedWall,
-    answer: &PerforatedAnswer,
-    (nailing, tension): (Nailing, Force),
-) -> DrawnWall {
+fn drawn(reading: &Reading, wall: &PerforatedWall, (nailing, tension): (Nailing, Force)) -> DrawnWall {
     let studs = reading.length("brace_spacing").unwrap_or(Length::from_inches(16.0));
     let pull = if tension > Force::ZERO { pounds(tension) } else { String::new() };
     let last = wall.pieces.len().saturating_sub(1);
     let at = |here: bool| if here { pull.clone() } else { String::new() };
-    let narrow = answer.counted;
+    let counts = |length: Length| aspect::ratio(wall.height, length, nailing.sheathing, true).is_ok();
     let piece = |(index, length): (usize, &Length)| DrawnPiece {
         length: *length,
-        counts: narrow > Length::ZERO,
+        counts: counts(*length),
         left: at(index == 0),
         right: at(index == last),
     };

@@ -39,24 +39,7 @@ pub(super) const FIELDS: &[&str] = &[
     "species",
     "grade",
     "provisions",
-];
-
-const USED: &[&str] = &[
-    "wall_pieces",
-    "wall_high",
-    "wall_push",
-    "wall_dead",
-    "end_post",
-    "rod_in",
-    "held_on",
-    "hold_down_gives",
-    "brace_studs",
-    "brace_spacing",
-    "panels_lie",
-    "nailed_wet",
-    "species",
-    "grade",
-    "provisions",
+    "seismic_design_category",
 ];
 
 /// One nailing that was tried on the wall.
@@ -97,7 +80,10 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         dead: plf(reading, "wall_dead"),
         ends,
     };
-    let about = About::of(reading, USED);
+    let about = About::of(reading, FIELDS);
+    if let Some(sentence) = frame::earthquakes(reading) {
+        return Some(unworked(about, sentence));
+    }
     let all = tried(reading, drawn, &framing);
     let used = |one: &Tried| one.strength.as_ref().ok().map(|strength| check_segmented(&wall, strength).used);
     let smallest = all.iter().position(|one| used(one).is_some_and(|used| used <= 1.0));
@@ -152,7 +138,7 @@ fn reply(
 ) -> QuickReply {
     let answer = &line.pieces;
     let mut reply = QuickReply { size: nailing.to_string(), ..QuickReply::default() };
-    let demand = hardest(wall, answer);
+    let demand = hardest(reading, wall, answer);
     let unit = answer.pieces.iter().map(|piece| piece.unit_shear).fold(LineLoad::ZERO, LineLoad::max);
     let mut checks = Vec::new();
     if answer.capacity > Force::ZERO {
@@ -190,7 +176,7 @@ fn reply(
     }
     ends::joints(&mut reply, strength, &nailing);
     reply.tables.push(pieces_table(answer));
-    ends::cautions(&mut about);
+    ends::cautions(reading, &mut about);
     about.say("Pieces share the push by their strength; one that is narrower than 2:1 counts for less, one past 3.5:1 for nothing.");
     about.say(
         "Something must bring the push to every piece: a top plate that runs through, or a strap where it is cut.",
@@ -201,13 +187,12 @@ fn reply(
 }
 
 /// The end that must take the most.
-fn hardest(wall: &SegmentedWall, answer: &SegmentedAnswer) -> Demand {
+fn hardest(reading: &Reading, wall: &SegmentedWall, answer: &SegmentedAnswer) -> Demand {
     let most = |of: fn(&Segment) -> Force| answer.pieces.iter().map(of).fold(Force::from_pounds(f64::MIN), Force::max);
     Demand {
         tension: most(|piece| piece.tension),
         compression: most(|piece| piece.compression),
-        // One stud bay of what stands on the wall.
-        dead: wall.dead * Length::from_inches(16.0),
+        dead: ends::dead_on_post(reading, wall.dead),
         height: wall.height,
     }
 }

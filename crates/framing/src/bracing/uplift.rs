@@ -55,27 +55,6 @@ pub(super) const FIELDS: &[&str] = &[
     "enclosure",
 ];
 
-const USED: &[&str] = &[
-    "rafter_every",
-    "wall_by_corner",
-    "uplift_storeys",
-    "bolt_every",
-    "bolt_thick",
-    "bolt_washer",
-    "wall_dead",
-    "brace_spacing",
-    "species",
-    "house_width",
-    "roof_kind",
-    "roof_pitch",
-    "eave_overhang",
-    "roof_dead",
-    "ceiling_dead",
-    "wind_speed",
-    "exposure",
-    "enclosure",
-];
-
 /// Farther from a corner than the footnote asks.
 const FAR: Length = Length::from_feet(8.5);
 /// What the table has counted of the roof's weight.
@@ -104,7 +83,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let ties: Option<Vec<Tie>> = ties.into_iter().collect();
     let [rafter, plate, floor, sill, header, jamb]: [Tie; 6] = ties?.try_into().ok()?;
     let reading = &*reading;
-    let about = About::of(reading, USED);
+    let about = About::of(reading, FIELDS);
     let lifted = match lifted(reading)? {
         Ok(lifted) => lifted,
         Err(sentence) => return Some(asks_the_engineer(about, sentence)),
@@ -153,7 +132,7 @@ fn lifted(reading: &Reading) -> Option<Result<Lifted, String>> {
     }
     let house = input::house(reading)?;
     let (roof, ceiling) = roof_and_ceiling(reading, &house)?;
-    let worked = uplift(&input::wind(reading, &house)?, &house, AreaLoad::from_psf(roof), AreaLoad::from_psf(ceiling));
+    let worked = uplift(&input::wind(reading, &house)?, &house, roof, ceiling);
     if let Ok(worked) = worked {
         let end = reading.word("wall_by_corner")? == "yes";
         let along = if end { worked.net_asd_end } else { worked.net_asd_interior };

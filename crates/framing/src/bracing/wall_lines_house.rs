@@ -8,7 +8,7 @@ use members::working::Basis;
 use standards::asce7_16::{chapter_27, chapter_28};
 use standards::irc_2021::r301_2::SeismicDesignCategory;
 
-use super::lists;
+use super::{frame, lists};
 use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::site::{self, input};
@@ -174,8 +174,5 @@ pub(super) fn taken(about: &mut About<'_>, reading: &Reading) {
             about.ask(id, format!("{label}: are there others between the outer walls, or does one stop short?"));
         }
     }
-    if input::seismic(reading).is_none() {
-        let says = "Seismic design category: A to C (where the wind decides; ask the building department).";
-        about.assume("seismic_design_category", says);
-    }
+    frame::seismic_assumed(reading, about);
 }

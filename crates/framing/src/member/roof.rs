@@ -32,7 +32,7 @@ pub(super) struct Roof {
 pub(super) fn roof(reading: &Reading, span: Length, strip: Length, ceiling: bool) -> Option<Roof> {
     let house = input::house(reading)?;
     let (roof_dead, ceiling_dead) = crate::site::roof_and_ceiling(reading, &house)?;
-    let hung = if ceiling { ceiling_dead } else { 0.0 };
+    let hung = if ceiling { ceiling_dead } else { AreaLoad::ZERO };
     let snow = snow_on_roof(&input::snow(reading, &house)?, &house);
     let given = psf(reading, "roof_snow");
     let heaviest = given.or_else(|| snow.heaviest());
@@ -49,7 +49,7 @@ pub(super) fn roof(reading: &Reading, span: Length, strip: Length, ceiling: bool
     let even = snow.balanced.max(snow.minimum.unwrap_or(AreaLoad::ZERO));
     let even = even.max(snow.rain.map_or(AreaLoad::ZERO, |rain| snow.balanced + rain));
     let loads = RoofLoads {
-        dead: AreaLoad::from_psf(roof_dead + hung),
+        dead: roof_dead + hung,
         snow: heaviest.unwrap_or(snow.balanced),
         snow_even: given.unwrap_or_else(|| even.max((unbalanced.0 + unbalanced.1) / 2.0)),
         roof_live: psf(reading, "roof_live")?,

@@ -25,21 +25,21 @@ const OF: [(&str, &str, &str); 4] = [
     ("wall", "wall_dead", "wall_layers"),
 ];
 
-/// Weight of a roof, a ceiling, a floor or a wall, psf, on the level for a roof: as typed, else from its layers, where
+/// Weight of a roof, a ceiling, a floor or a wall, on the level for a roof: as typed, else from its layers, where
 /// they were written, else as assumed; none where an input is wrong.
 #[must_use]
-pub fn weight(reading: &Reading, house: &House, id: &str, layers: &[Weighed]) -> Option<f64> {
+pub fn weight(reading: &Reading, house: &House, id: &str, layers: &[Weighed]) -> Option<AreaLoad> {
     let typed = reading.get(id).is_some_and(|value| value.origin != Origin::Assumed);
     if typed || layers.is_empty() {
-        return reading.number(id);
+        return reading.number(id).map(AreaLoad::from_psf);
     }
     let own = sum(layers);
-    Some(if id == "roof_dead" { on_the_level(own, house.angle()).psf() } else { own.psf() })
+    Some(if id == "roof_dead" { on_the_level(own, house.angle()) } else { own })
 }
 
-/// What holds the roof down, psf on the level: the roof, and the ceiling hung from it.
+/// What holds the roof down, on the level: the roof, and the ceiling hung from it.
 #[must_use]
-pub fn roof_and_ceiling(reading: &Reading, house: &House) -> Option<(f64, f64)> {
+pub fn roof_and_ceiling(reading: &Reading, house: &House) -> Option<(AreaLoad, AreaLoad)> {
     let of = |id, layers| weight(reading, house, id, &input::layers(reading, layers).ok()?);
     Some((of("roof_dead", "roof_layers")?, of("ceiling_dead", "ceiling_layers")?))
 }
@@ -52,7 +52,7 @@ pub fn gravity(reading: &Reading) -> Option<GravityReply> {
     let mut weights = Vec::new();
     for (of, id, layers) in OF {
         let layers = input::layers(reading, layers).ok()?;
-        let psf = weight(reading, &house, id, &layers)?;
+        let psf = weight(reading, &house, id, &layers)?.psf();
         if !layers.is_empty() && reading.get(id).is_some_and(|value| value.origin != Origin::Assumed) {
             let own = figure(sum(&layers).psf());
             about.say(format!("{} psf is typed for the {of}, and stands; its layers weigh {own}.", figure(psf)));

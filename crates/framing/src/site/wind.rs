@@ -314,7 +314,7 @@ fn push_reply(procedure: &str, push: &Push) -> PushReply {
 fn lift(about: &mut About<'_>, reading: &Reading, wind: &SiteWind, house: &House) -> Option<Option<UpliftReply>> {
     let (roof, ceiling) = super::gravity::roof_and_ceiling(reading, house)?;
     let apart = reading.length("rafters_apart")?;
-    Some(match uplift(wind, house, AreaLoad::from_psf(roof), AreaLoad::from_psf(ceiling)) {
+    Some(match uplift(wind, house, roof, ceiling) {
         Ok(found) => Some(uplift_reply(&found, apart)),
         Err(outside) => {
             about.outside(outside.to_string());

@@ -52,8 +52,8 @@ fn worked_out(fields: &dyn Texts) -> Vec<(&'static str, String)> {
     }
     for (id, layers) in LAYERED {
         let layers = input::layers(&reading, layers).unwrap_or_default();
-        if let Some(psf) = gravity::weight(&reading, &house, id, &layers).filter(|_| !layers.is_empty()) {
-            worked.push((id, format!("{psf:.1} psf")));
+        if let Some(weight) = gravity::weight(&reading, &house, id, &layers).filter(|_| !layers.is_empty()) {
+            worked.push((id, format!("{:.1} psf", weight.psf())));
         }
     }
     worked

@@ -1,6 +1,6 @@
 //! §3.10: bearing across the grain, and at an angle to it.
 
-use measure::{Force, Length, Stress, math};
+use measure::{Angle, Force, Length, Stress, math};
 
 use crate::Status::{FromMemory, LookedUp};
 use crate::nds_2018::{
@@ -62,7 +62,7 @@ const BEARING_LENGTH: Limit = Limit {
 /// Bearing value at an angle to the grain, the Hankinson formula:
 /// `F'_θ = F_c* F'_c⊥ / (F_c* sin²θ + F'_c⊥ cos²θ)`.
 ///
-/// Takes `F_c*` along the grain, `F'_c⊥` across it, and the angle between the load and the grain in degrees, 0 to 90.
+/// Takes `F_c*` along the grain, `F'_c⊥` across it, and the angle between the load and the grain, 0 to 90 degrees.
 ///
 /// Source: NDS 2018 §3.10.3, Eq. 3.10-1 (from memory).
 ///
@@ -70,14 +70,14 @@ const BEARING_LENGTH: Limit = Limit {
 /// When the angle is outside 0 to 90 degrees, or a stress is nothing or less.
 ///
 /// ```
-/// use measure::Stress;
+/// use measure::{Angle, Stress};
 /// use standards::nds_2018::chapter_3::hankinson;
-/// let seat = hankinson(Stress::from_psi(1150.0), Stress::from_psi(425.0), 60.0)?;
+/// let seat = hankinson(Stress::from_psi(1150.0), Stress::from_psi(425.0), Angle::from_degrees(60.0))?;
 /// assert!((seat.value.psi() - 504.5).abs() < 0.05);
 /// # Ok::<(), standards::nds_2018::OutsideLimits>(())
 /// ```
-pub fn hankinson(fc_star: Stress, fc_perp: Stress, angle_degrees: f64) -> Result<Cited<Stress>, OutsideLimits> {
-    let radians = GRAIN_ANGLE.check(angle_degrees)?.to_radians();
+pub fn hankinson(fc_star: Stress, fc_perp: Stress, load_to_grain: Angle) -> Result<Cited<Stress>, OutsideLimits> {
+    let radians = GRAIN_ANGLE.check(load_to_grain.degrees())?.to_radians();
     let along = ALONG.check(fc_star.psi())?;
     let across = ACROSS.check(fc_perp.psi())?;
     let (sin, cos) = (math::sin(radians), math::cos(radians));
