@@ -10,8 +10,12 @@ use crate::browser;
 /// Time for a tap to land, milliseconds.
 const SETTLE: i32 = 250;
 
-fn has_focus(line: &web_sys::HtmlInputElement) -> bool {
-    browser::document().and_then(|page| page.active_element()).is_some_and(|active| active == ***line)
+/// The line's id; one line is on the page at a time.
+const LINE: &str = "in-hand";
+
+/// Whether a line is typed into: this one, or that of the input that came to hand after it.
+fn is_typed_into() -> bool {
+    browser::document().and_then(|page| page.active_element()).is_some_and(|active| active.id() == LINE)
 }
 
 /// A large line of text with the phone's own digit keys, and a key that clears it.
@@ -41,8 +45,7 @@ pub fn TypedText(
     // The tap that takes the focus away must land before anything moves under it.
     let let_go = move || {
         browser::after(SETTLE, move || {
-            let focused = line.try_get_untracked().flatten().is_some_and(|line| has_focus(&line));
-            if !focused {
+            if !is_typed_into() {
                 let _ = typing.try_set(false);
             }
         });
@@ -54,7 +57,7 @@ pub fn TypedText(
     view! {
         <div class="typed-text" class:assumed=assumed class:wrong=wrong>
             <input
-                id="in-hand"
+                id=LINE
                 node_ref=line
                 type="text"
                 inputmode=move || if letters.get() { "text" } else { "decimal" }
