@@ -1,0 +1,1 @@
+//! Floors: joists, what doubles and trims them, and the sheets on top.

@@ -1,0 +1,1 @@
+//! Hand-cut roofs: planes that meet along lines, and the sticks that follow them.

@@ -1,0 +1,1 @@
+//! Squaring: diagonals of any four corners, and which corner moves.

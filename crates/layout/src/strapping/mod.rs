@@ -1,0 +1,1 @@
+//! Ceiling strapping: strips across the joists, and the shims that bring them into one plane.
