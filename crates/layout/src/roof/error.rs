@@ -1,0 +1,146 @@
+//! Why a roof has no answer, in sentences.
+
+use core::fmt;
+
+use measure::{Angle, Length, Slope};
+
+use super::plane::{STEEPEST, Side, Sides};
+
+/// Why a roof, or a stick of it, is not worked out.
+#[derive(Clone, Debug, PartialEq)]
+pub enum RoofError {
+    /// A size that must be more than nothing.
+    NotPositive {
+        /// Which size.
+        what: &'static str,
+        /// What was given.
+        given: Length,
+    },
+    /// A size that may be nothing, and not less.
+    Negative {
+        /// Which size.
+        what: &'static str,
+        /// What was given.
+        given: Length,
+    },
+    /// A roof that is level, falls inward or is steeper than any.
+    Pitch {
+        /// What was given.
+        given: Slope,
+    },
+    /// Eaves that are one straight line, or fold back on each other.
+    CornerAngle {
+        /// What was given.
+        given: Angle,
+    },
+    /// Two planes whose line leaves the corner past the square of one eave: jacks would run down from it.
+    LeansPast {
+        /// The eave that it leans past.
+        side: Side,
+        /// Both pitches.
+        pitches: Sides<Slope>,
+        /// The corner.
+        corner: Angle,
+    },
+    /// Nothing of a stick is left between what it meets.
+    NothingLeft {
+        /// Which stick.
+        what: &'static str,
+        /// Level run between the centre lines of what it meets.
+        run: Length,
+        /// What both ends take off it.
+        taken: Length,
+    },
+    /// More sticks than one side of a roof has.
+    TooMany {
+        /// Which.
+        what: &'static str,
+        /// The most there may be.
+        most: usize,
+    },
+    /// A common rafter of another pitch than the plane that its jacks lie in.
+    OtherPitch {
+        /// The plane.
+        side: Side,
+        /// Pitch of the rafter.
+        given: Slope,
+        /// Pitch of the plane.
+        plane: Slope,
+    },
+    /// Two sizes of which the first must not be less than the second.
+    Order {
+        /// What is too small.
+        what: &'static str,
+        /// What was given.
+        given: Length,
+        /// The least it may be.
+        least: Length,
+    },
+}
+
+impl fmt::Display for RoofError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotPositive { what, given } => {
+                write!(f, "The {what} is {} in. Give a size of more than nothing.", given.inches())
+            }
+            Self::Negative { what, given } => {
+                write!(f, "The {what} is {} in. Give nothing or more.", given.inches())
+            }
+            Self::Pitch { given } => write!(
+                f,
+                "A pitch of {} in 12 is no roof that can be cut here. Give more than 0 and up to {} in 12.",
+                given.rise_in_twelve(),
+                STEEPEST.rise_in_twelve()
+            ),
+            Self::CornerAngle { given } => write!(
+                f,
+                "Eaves at {} degrees make no corner. Give an angle between 0 and 180 degrees; a square corner is 90.",
+                given.degrees()
+            ),
+            Self::LeansPast { side, pitches, corner } => write!(
+                f,
+                "{} in 12 and {} in 12 at a corner of {} degrees meet in a line that leans past the square of eave {side}: \
+                 the flatter roof never climbs to it there. Bring the two pitches closer, or draw the corner with the two \
+                 eaves in another way.",
+                pitches.a.rise_in_twelve(),
+                pitches.b.rise_in_twelve(),
+                corner.degrees()
+            ),
+            Self::NothingLeft { what, run, taken } => write!(
+                f,
+                "Nothing of the {what} is left: its run is {} in and what it meets takes {} in. Give a longer run or \
+                 thinner pieces.",
+                run.inches(),
+                taken.inches()
+            ),
+            Self::TooMany { what, most } => {
+                write!(f, "There would be more than {most} {what}. Give a wider spacing or a shorter run.")
+            }
+            Self::OtherPitch { side, given, plane } => write!(
+                f,
+                "The rafter has {} in 12 and plane {side} has {} in 12. Give the rafter of that plane.",
+                given.rise_in_twelve(),
+                plane.rise_in_twelve()
+            ),
+            Self::Order { what, given, least } => write!(
+                f,
+                "The {what} is {} in; it must be no less than {} in. Change one of the two.",
+                given.inches(),
+                least.inches()
+            ),
+        }
+    }
+}
+
+impl core::error::Error for RoofError {}
+
+/// Refuses a size of nothing or less.
+pub(super) fn positive(what: &'static str, given: Length) -> Result<(), RoofError> {
+    if given > Length::ZERO { Ok(()) } else { Err(RoofError::NotPositive { what, given }) }
+}
+
+/// Refuses a size below nothing.
+pub(super) fn not_negative(what: &'static str, given: Length) -> Result<(), RoofError> {
+    if given >= Length::ZERO { Ok(()) } else { Err(RoofError::Negative { what, given }) }
+}
