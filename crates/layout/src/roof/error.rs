@@ -58,6 +58,23 @@ pub enum RoofError {
         /// The most there may be.
         most: usize,
     },
+    /// A slope over another that is no flatter: they never meet.
+    NeverMeets {
+        /// Pitch of what must be steeper.
+        lower: Slope,
+        /// Pitch of what must be flatter.
+        upper: Slope,
+    },
+    /// A polygon of too few or too many sides.
+    Sides {
+        /// What was given.
+        given: u8,
+    },
+    /// A knee of a gambrel that stands on no half circle.
+    KneeAngle {
+        /// What was given.
+        given: Angle,
+    },
     /// A common rafter of another pitch than the plane that its jacks lie in.
     OtherPitch {
         /// The plane.
@@ -117,6 +134,21 @@ impl fmt::Display for RoofError {
             Self::TooMany { what, most } => {
                 write!(f, "There would be more than {most} {what}. Give a wider spacing or a shorter run.")
             }
+            Self::NeverMeets { lower, upper } => write!(
+                f,
+                "The upper slope has {} in 12 and the lower one {} in 12. Give an upper slope that is flatter.",
+                upper.rise_in_twelve(),
+                lower.rise_in_twelve()
+            ),
+            Self::Sides { given } => {
+                write!(f, "A roof over {given} sides is not worked. Give 3 to 100; an octagon has 8.")
+            }
+            Self::KneeAngle { given } => write!(
+                f,
+                "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 and less \
+                 than 90.",
+                given.degrees()
+            ),
             Self::OtherPitch { side, given, plane } => write!(
                 f,
                 "The rafter has {} in 12 and plane {side} has {} in 12. Give the rafter of that plane.",
