@@ -4,7 +4,7 @@
 //! `view::header::screen`, a pure function of what was typed; what was typed is the only thing that is kept.
 //!
 //! Where to look: [`desk`] holds what was typed and the one memo over it; [`storage`] keeps it; `header`,
-//! `member`, `bracing` and `site` are places, the first two
+//! `member`, `bracing`, `layout` and `site` are places, the first three
 //! made of [`quick`]; `fields` is the input in hand, its tape and its keys; `block` and `picture` put down what is read
 //! rather than filled in.
 
@@ -21,6 +21,7 @@ mod figure;
 mod header;
 mod inspection;
 mod laid;
+mod layout;
 mod local_time;
 mod member;
 mod picture;
@@ -36,6 +37,7 @@ mod viewport;
 mod worker;
 
 use framing::bracing::BracingKind;
+use framing::layout::LayoutKind;
 use framing::member::MemberKind;
 use leptos::prelude::*;
 
@@ -84,6 +86,11 @@ pub fn start_member() {
 /// Opens what was kept, then shows the page of Bracing.
 pub fn start_bracing() {
     start_quick::<BracingKind>();
+}
+
+/// Opens what was kept, then shows the page of Layout.
+pub fn start_layout() {
+    start_quick::<LayoutKind>();
 }
 
 fn start_quick<K: quick::Chapter>() {

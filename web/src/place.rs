@@ -52,8 +52,9 @@ impl Place {
         match self {
             Self::Site => "site/",
             Self::Bracing => "bracing/",
+            Self::Layout => "layout/",
             Self::Inspection => "inspection/",
-            Self::Members | Self::Layout | Self::Takeoff => "./",
+            Self::Members | Self::Takeoff => "./",
         }
     }
 

@@ -7,6 +7,7 @@ use crate::HeaderCase;
 use crate::answering::reply;
 use crate::bracing;
 use crate::header::derive_header;
+use crate::layout;
 use crate::member;
 use crate::quick::reply::QuickReply;
 use crate::quick::{OfKind, QuickCase, QuickKind as _, derive};
@@ -85,6 +86,12 @@ pub enum CheckRequest {
     WallLines(Box<QuickCase<bracing::WallLines>>),
     /// A floor or a roof that brings the wind to the wall lines.
     Diaphragm(Box<QuickCase<bracing::Diaphragm>>),
+    /// A common rafter, marked and cut.
+    CommonRafter(Box<QuickCase<layout::CommonRafter>>),
+    /// A hip or a valley rafter, marked and cut.
+    HipValleyCuts(Box<QuickCase<layout::HipValleyCuts>>),
+    /// The jacks along a hip or a valley.
+    Jack(Box<QuickCase<layout::Jack>>),
 }
 
 /// What one line answers.
@@ -151,6 +158,12 @@ pub enum CheckResponse {
     WallLines(Box<QuickReply>),
     /// A floor or a roof that brings the wind to the wall lines.
     Diaphragm(Box<QuickReply>),
+    /// A common rafter, marked and cut.
+    CommonRafter(Box<QuickReply>),
+    /// A hip or a valley rafter, marked and cut.
+    HipValleyCuts(Box<QuickReply>),
+    /// The jacks along a hip or a valley.
+    Jack(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -211,6 +224,9 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::AnchorBolts(case) => of_quick(case, CheckResponse::AnchorBolts),
         CheckRequest::WallLines(case) => of_quick(case, CheckResponse::WallLines),
         CheckRequest::Diaphragm(case) => of_quick(case, CheckResponse::Diaphragm),
+        CheckRequest::CommonRafter(case) => of_quick(case, CheckResponse::CommonRafter),
+        CheckRequest::HipValleyCuts(case) => of_quick(case, CheckResponse::HipValleyCuts),
+        CheckRequest::Jack(case) => of_quick(case, CheckResponse::Jack),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -282,6 +298,9 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<bracing::AnchorBolts>(),
         Kind::of_quick::<bracing::WallLines>(),
         Kind::of_quick::<bracing::Diaphragm>(),
+        Kind::of_quick::<layout::CommonRafter>(),
+        Kind::of_quick::<layout::HipValleyCuts>(),
+        Kind::of_quick::<layout::Jack>(),
     ]
 }
 

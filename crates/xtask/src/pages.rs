@@ -22,9 +22,10 @@ pub struct Page {
 }
 
 /// Every page but the first.
-pub const PAGES: [Page; 4] = [
+pub const PAGES: [Page; 5] = [
     Page { name: "bracing", budget: 500_000 },
     Page { name: "inspection", budget: 500_000 },
+    Page { name: "layout", budget: 500_000 },
     Page { name: "member", budget: 500_000 },
     Page { name: "site", budget: 400_000 },
 ];

@@ -8,6 +8,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::drawn_fasteners::{DrawnJoint, DrawnSill, DrawnSwap};
+use crate::layout::drawn::DrawnLayout;
 use crate::reply::CheckReply;
 use crate::site::reply::AboutReply;
 
@@ -129,6 +130,8 @@ pub enum Drawn {
     Lines(DrawnLines),
     /// A floor or a roof in plan.
     Floor(DrawnFloor),
+    /// What is marked and cut.
+    Layout(DrawnLayout),
 }
 
 /// A panel of a schedule.

@@ -1,0 +1,5 @@
+//! Entry point of the page of Layout.
+
+fn main() {
+    web::start_layout();
+}
