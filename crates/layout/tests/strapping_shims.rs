@@ -215,6 +215,18 @@ fn one_low_joist_is_planed() {
     assert!(found.refused.is_empty() && better.plan.to_set() == 0);
 }
 
+/// Vector of our own: of two joists as low as each other neither alone is worth planing, and both are.
+#[test]
+fn two_low_joists_are_planed_together() {
+    let low = |joist: usize, by: f64| if joist == 3 || joist == 7 { 1.0 - by } else { 1.0 };
+    let row = |by: f64| (0..11).map(|joist| Some(inches(low(joist, by)))).collect();
+    let rows = all(&[8.0, 24.0, 60.0, 96.0, 112.0]);
+    let by_row = [0.25, 0.0, 0.0, 0.0, 0.0].map(row);
+    let readings = Readings::new(LASER, &every(16.0, 11), &rows, &by_row).expect("a grid");
+    let found = planing(&readings, &wish(Aim::Level), &planing_wish(two_by_ten())).expect("it is level");
+    assert_eq!(found.better.map(|better| (better.work, better.joists)), Some((6, vec![3, 7])));
+}
+
 /// Source: IRC R502.8.1: a notch in a 9-1/4 in joist to 1.54 in, none in the middle third of the span; R502.8.2: none in an
 /// engineered joist but by its maker.
 #[test]

@@ -38,7 +38,8 @@ pub(super) fn doubts(readings: &Readings) -> Vec<Doubt> {
         *told = line.len() >= LEAST;
         found.extend(out_of_line(&line));
     }
-    for row in 0..rows.len() {
+    let all_told = joist_told.iter().all(|told| *told);
+    for row in (0..rows.len()).filter(|_| !all_told) {
         let line = line(readings, (0..joists.len()).map(|joist| (Crossing { row, joist }, joists[joist])));
         found.extend(out_of_line(&line).into_iter().filter(|doubt| !joist_told[doubt.at.joist]));
     }
@@ -71,10 +72,11 @@ fn out_of_line(line: &[OnLine]) -> Vec<Doubt> {
     line.iter().filter(|point| off(point).abs() >= limit).map(doubt).collect()
 }
 
-/// The middle value, or the mean of the two in the middle; zero of none.
+/// The middle value, of an even number the upper of the two in the middle; zero of none.
 fn median(mut values: Vec<f64>) -> f64 {
-    values.sort_unstable_by(f64::total_cmp);
+    if values.is_empty() {
+        return 0.0;
+    }
     let half = values.len() / 2;
-    let at = |index: usize| values.get(index).copied().unwrap_or(0.0);
-    if values.len().is_multiple_of(2) { (at(half.wrapping_sub(1)) + at(half)) / 2.0 } else { at(half) }
+    *values.select_nth_unstable_by(half, f64::total_cmp).1
 }

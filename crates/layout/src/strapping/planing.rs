@@ -5,8 +5,9 @@ use standards::OutsideTable;
 use standards::irc_2021::r502_8;
 
 use super::error::StrappingError;
+use super::plane::plane;
 use super::readings::{Crossing, Readings};
-use super::shims::{Known, ShimPlan, ShimWish, shims, without};
+use super::shims::{Gap, Known, ShimPlan, ShimWish, gaps, shims, sixteenths, without};
 
 /// What the joists are made of.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -83,11 +84,14 @@ pub struct Planing {
 
 /// The most joists that are planed: a ceiling with more low ones is the engineer's or the joist maker's.
 const MOST_PLANED: usize = 3;
+/// Of joists that all touch the plane, so many are looked at. Where more do, three that are planed do not raise it much.
+const LOOKED_AT: usize = 4;
 
-/// Looks whether planing a joist or a few, one after the other, is less work than shimming all others down to them. Only
-/// joists that hold the plane down are looked at.
+/// Looks whether planing up to three joists is less work than shimming all others down to them.
 ///
-/// A cut is as long as the strip is wide, and is a notch in the joist's tension face.
+/// Joists are taken one after the other, of those that hold the plane down the one whose planing leaves least work; the
+/// best of one, two and three is the answer. A cut is as long as the strip is wide, and is a notch in the joist's tension
+/// face. A joist that may not be cut so is named with its reason, and left whole.
 ///
 /// Source: IRC 2021 R502.8.1 for its depth (a sixth of the joist's), its length (a third) and its place (not in the middle
 /// third of the span, and only at the ends of members 4 in thick and more); R502.8.2 for engineered joists. All joists are
@@ -96,56 +100,83 @@ const MOST_PLANED: usize = 3;
 /// # Errors
 /// As [`shims`].
 pub fn planing(readings: &Readings, wish: &ShimWish, planing: &PlaningWish) -> Result<Planing, StrappingError> {
-    let mut plan = shims(readings, wish)?;
-    let work_without = plan.to_set();
-    let (mut better, mut refused): (Option<Planed>, Vec<Refused>) = (None, Vec::new());
-    for _ in 0..MOST_PLANED {
-        let taken = better.as_ref().map_or(&[][..], |planed| &planed.joists);
-        let least = better.as_ref().map_or(work_without, |planed| planed.work);
-        let mut next: Option<Planed> = None;
-        for joist in holding_down(&plan, taken) {
-            let Some(planed) = planed(readings, wish, planing, &[taken, &[joist]].concat()) else { continue };
-            if planed.work >= least {
-                continue;
-            }
-            match planed.cuts.iter().find_map(|cut| not_allowed(readings, planing, cut)) {
-                None if next.as_ref().is_none_or(|next| planed.work < next.work) => next = Some(planed),
-                None => {}
-                Some(why) => refused.push(Refused { joist, cuts: of_joist(&planed.cuts, joist), why }),
-            }
+    let plan = shims(readings, wish)?;
+    let mut answer = Planing { work_without: plan.to_set(), better: None, refused: Vec::new() };
+    loop {
+        let whole: Vec<usize> = answer.refused.iter().map(|refused| refused.joist).collect();
+        let Some(planed) = least_work(readings, wish, planing, (&plan, &whole)) else { break };
+        let refused: Vec<Refused> =
+            planed.joists.iter().filter_map(|joist| refused(readings, planing, &planed, *joist)).collect();
+        if refused.is_empty() {
+            answer.better = Some(planed);
+            break;
         }
-        let Some(next) = next else { break };
-        plan = next.plan.clone();
-        better = Some(next);
+        answer.refused.extend(refused);
     }
-    refused.sort_by_key(|refused| refused.joist);
-    refused.dedup_by_key(|refused| refused.joist);
-    Ok(Planing { work_without, better, refused })
+    answer.refused.sort_by_key(|refused| refused.joist);
+    Ok(answer)
 }
 
-/// Joists at which the plane touches, each once.
-fn holding_down(plan: &ShimPlan, taken: &[usize]) -> Vec<usize> {
-    let mut joists: Vec<usize> =
-        plan.touches.iter().map(|at| at.joist).filter(|joist| !taken.contains(joist)).collect();
-    joists.sort_unstable();
-    joists.dedup();
-    joists
+/// The least work of one, two and three joists planed, none of those that stay whole; none where shims alone are no more.
+/// Every turn of the caller adds to those that stay whole, so that it ends.
+fn least_work(
+    readings: &Readings,
+    wish: &ShimWish,
+    planing: &PlaningWish,
+    (plan, whole): (&ShimPlan, &[usize]),
+) -> Option<Planed> {
+    let (mut taken, mut touches): (Vec<usize>, _) = (Vec::new(), plan.touches.clone());
+    let mut best: Option<Trial> = None;
+    for _ in 0..MOST_PLANED {
+        let mut joists: Vec<usize> = touches.iter().map(|at| at.joist).collect();
+        joists.sort_unstable();
+        joists.dedup();
+        joists.retain(|joist| !taken.contains(joist) && !whole.contains(joist));
+        let with = |joist: &usize| trial(readings, wish, planing, [&taken[..], &[*joist]].concat());
+        let Some(next) = joists.iter().take(LOOKED_AT).filter_map(with).min_by_key(|trial| trial.work) else { break };
+        (taken, touches) = (next.joists.clone(), next.touches.clone());
+        if best.as_ref().is_none_or(|best| next.work < best.work) {
+            best = Some(next);
+        }
+    }
+    let planed = planed(readings, wish, planing, &best?.joists)?;
+    (planed.work < plan.to_set()).then_some(planed)
 }
 
-/// The plan with these joists planed; none where what is left tells of no plane.
+/// The work when these joists do not hold the plane down.
+struct Trial {
+    joists: Vec<usize>,
+    touches: Vec<Crossing>,
+    work: usize,
+}
+
+/// None where what is left tells of no plane.
+fn trial(readings: &Readings, wish: &ShimWish, planing: &PlaningWish, joists: Vec<usize>) -> Option<Trial> {
+    let (plane, touches) = plane(readings, wish.aim, wish.steepest, &joists).ok()?;
+    let (gaps, _) = gaps(readings, &plane);
+    let count = |wanted: fn(&Gap) -> bool| gaps.iter().filter(|gap| wanted(gap)).count();
+    let work = count(|gap| gap.sixteenths > 0) + planing.shims_a_cut * count(|gap| gap.sixteenths < 0);
+    Some(Trial { joists, touches, work })
+}
+
+/// The plan with these joists planed, and those of them that need no cut left out.
 fn planed(readings: &Readings, wish: &ShimWish, planing: &PlaningWish, joists: &[usize]) -> Option<Planed> {
     let plan = without(readings, wish, joists).ok()?;
-    let cut = |shim: &super::shims::Shim| {
-        let off = (-shim.exact).rounded(Denominator::Sixteenth, measure::Rounding::Nearest);
-        (off > Length::ZERO).then_some(Cut { at: shim.at, known: shim.known, off })
-    };
-    let cuts: Vec<Cut> = plan.shims.iter().filter_map(cut).collect();
+    let (gaps, _) = gaps(readings, &plan.plane);
+    let low = gaps.iter().filter(|gap| gap.sixteenths < 0);
+    let cuts: Vec<Cut> =
+        low.map(|gap| Cut { at: gap.at, known: gap.known, off: sixteenths(-gap.sixteenths) }).collect();
+    let mut joists: Vec<usize> = cuts.iter().map(|cut| cut.at.joist).collect();
+    joists.sort_unstable();
+    joists.dedup();
     let work = plan.to_set() + planing.shims_a_cut * cuts.len();
-    Some(Planed { joists: joists.to_vec(), cuts, plan, work })
+    Some(Planed { joists, cuts, plan, work })
 }
 
-fn of_joist(cuts: &[Cut], joist: usize) -> Vec<Cut> {
-    cuts.iter().copied().filter(|cut| cut.at.joist == joist).collect()
+fn refused(readings: &Readings, planing: &PlaningWish, planed: &Planed, joist: usize) -> Option<Refused> {
+    let cuts: Vec<Cut> = planed.cuts.iter().copied().filter(|cut| cut.at.joist == joist).collect();
+    let why = cuts.iter().find_map(|cut| not_allowed(readings, planing, cut))?;
+    Some(Refused { joist, cuts, why })
 }
 
 /// Why the joist may not be cut so, and who decides.

@@ -76,6 +76,9 @@ pub struct Strapping {
     pub short_pieces: [Vec<Length>; 2],
     /// Strips along the edges of openings and beams where no row is.
     pub backing: Vec<Backing>,
+    /// The widest centre to centre of neighbouring rows. Beside the far wall it is up to half a strip more than the spacing,
+    /// as the last strip is tight to that wall: a board whose spacing is at its limit takes one row more there.
+    pub widest: Length,
     /// Whether every edge of 48 in boards, laid along the strips from the near wall, has a strip under it.
     pub board_edges_land: bool,
     /// Where strips cross joists.
@@ -139,6 +142,7 @@ pub fn set_out(given: &SetOut) -> Result<Strapping, StrappingError> {
         crossings: runs().map(|run| run.crossings).sum(),
         joints: runs().map(|run| run.joints.len()).sum(),
         short_pieces: given.short_pieces.map(|wanted| if wanted { short_pieces(&rows) } else { Vec::new() }),
+        widest: rows.windows(2).map(|pair| pair[1].centre - pair[0].centre).fold(Length::ZERO, Length::max),
         board_edges_land: board_edges_land(given.along, &rows),
         backing,
         rows,

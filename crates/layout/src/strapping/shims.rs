@@ -96,15 +96,8 @@ pub fn shims(readings: &Readings, wish: &ShimWish) -> Result<ShimPlan, Strapping
 /// The shims when these joists do not decide: they may poke below the plane, and are planed there.
 pub(super) fn without(readings: &Readings, wish: &ShimWish, planed: &[usize]) -> Result<ShimPlan, StrappingError> {
     let (plane, touches) = plane(readings, wish.aim, wish.steepest, planed)?;
-    let (mut shims, mut open) = (Vec::new(), Vec::new());
-    for at in readings.crossings() {
-        let read = readings.height(at).map(|height| (Known::Read, height));
-        let known = read.or_else(|| readings.between(at).map(|height| (Known::Interpolated, height)));
-        match known {
-            Some((known, height)) => shims.push(shim(readings, wish, plane, at, (known, height))),
-            None => open.push(at),
-        }
-    }
+    let (gaps, open) = gaps(readings, &plane);
+    let shims: Vec<Shim> = gaps.iter().map(|gap| shim(wish, gap)).collect();
     let read = || shims.iter().filter(|shim| shim.known == Known::Read).map(|shim| shim.exact.max(Length::ZERO));
     let off = |shim: &Shim| if shim.exact > Length::ZERO { (shim.thickness - shim.exact).abs() } else { Length::ZERO };
     Ok(ShimPlan {
@@ -119,21 +112,39 @@ pub(super) fn without(readings: &Readings, wish: &ShimWish, planed: &[usize]) ->
     })
 }
 
-fn shim(readings: &Readings, wish: &ShimWish, plane: Plane, at: Crossing, (known, height): (Known, Length)) -> Shim {
-    let (top, bottom) = plane.under(parts(height), readings.place(at));
-    let exact = length_of(top, bottom);
-    let nearest = sixteenths(nearest_sixteenth(top, bottom).max(0));
-    let (thickness, stack) = made_up(&wish.sizes, exact, nearest);
-    Shim { at, known, exact, thickness, stack, too_thick: thickness > wish.thickest }
+/// What is left between a joist and the plane at a crossing.
+pub(super) struct Gap {
+    pub at: Crossing,
+    pub known: Known,
+    pub exact: Length,
+    /// To the nearest sixteenth; half of one goes up. Below zero where the joist pokes below.
+    pub sixteenths: i128,
 }
 
-/// Half a sixteenth goes up.
-fn nearest_sixteenth(top: i128, bottom: i128) -> i128 {
-    let sixteenth = PARTS_IN_A_SIXTEENTH * bottom;
-    (2 * top + sixteenth).div_euclid(2 * sixteenth)
+/// The gaps at all crossings whose height is known, and the crossings where it is not.
+pub(super) fn gaps(readings: &Readings, plane: &Plane) -> (Vec<Gap>, Vec<Crossing>) {
+    let (mut gaps, mut open) = (Vec::new(), Vec::new());
+    for at in readings.crossings() {
+        let read = readings.height(at).map(|height| (Known::Read, height));
+        let Some((known, height)) = read.or_else(|| Some((Known::Interpolated, readings.between(at)?))) else {
+            open.push(at);
+            continue;
+        };
+        let (top, bottom) = plane.under(parts(height), readings.place(at));
+        let sixteenth = PARTS_IN_A_SIXTEENTH * bottom;
+        let sixteenths = (2 * top + sixteenth).div_euclid(2 * sixteenth);
+        gaps.push(Gap { at, known, exact: length_of(top, bottom), sixteenths });
+    }
+    (gaps, open)
 }
 
-fn sixteenths(count: i128) -> Length {
+fn shim(wish: &ShimWish, gap: &Gap) -> Shim {
+    let (thickness, stack) = made_up(&wish.sizes, gap.exact, sixteenths(gap.sixteenths.max(0)));
+    let too_thick = thickness > wish.thickest;
+    Shim { at: gap.at, known: gap.known, exact: gap.exact, thickness, stack, too_thick }
+}
+
+pub(super) fn sixteenths(count: i128) -> Length {
     SIXTEENTH * count as f64
 }
 

@@ -75,6 +75,8 @@ pub struct TakeOff {
 }
 
 const KERF: [Length; 2] = [Length::ZERO, Length::from_inches(0.5)];
+/// Pieces are differences of places, which may be off by the last bit.
+const SAME: Length = Length::from_inches(1e-9);
 const MOST_IN_A_BUNDLE: usize = 1000;
 const MOST_FASTENERS: usize = 10;
 
@@ -93,7 +95,7 @@ pub fn take_off(strapping: &Strapping, wish: &TakeOffWish) -> Result<TakeOff, St
     let pieces = pieces(strapping);
     let stock = wish.stock.length();
     for piece in &pieces {
-        within("a piece", *piece, [Length::ZERO, stock])?;
+        within("a piece", *piece, [Length::ZERO, stock + SAME])?;
     }
     let length: Length = pieces.iter().copied().sum();
     let strips = first_fit(&pieces, stock, wish.kerf);
@@ -125,7 +127,6 @@ fn pieces(strapping: &Strapping) -> Vec<Length> {
 }
 
 fn first_fit(pieces: &[Length], stock: Length, kerf: Length) -> usize {
-    const SAME: Length = Length::from_inches(1e-9);
     let mut left: Vec<Length> = Vec::new();
     for piece in pieces {
         let place = left.iter().position(|left| *left + SAME >= *piece + kerf);
