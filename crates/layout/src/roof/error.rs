@@ -75,6 +75,13 @@ pub enum RoofError {
         /// What was given.
         given: Angle,
     },
+    /// A plan without a wing.
+    NoWing,
+    /// An end that runs into a wing where there is none.
+    IntoNothing {
+        /// The wing, counted from 1.
+        wing: usize,
+    },
     /// A common rafter of another pitch than the plane that its jacks lie in.
     OtherPitch {
         /// The plane.
@@ -148,6 +155,12 @@ impl fmt::Display for RoofError {
                 "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 and less \
                  than 90.",
                 given.degrees()
+            ),
+            Self::NoWing => f.write_str("The plan has no wing. Give one rectangle or more."),
+            Self::IntoNothing { wing } => write!(
+                f,
+                "Wing {wing} has an end that runs into another wing, and none is there. Give that end a gable or a hip, or \
+                 move the wings together."
             ),
             Self::OtherPitch { side, given, plane } => write!(
                 f,

@@ -1,8 +1,11 @@
 //! Hand-cut roofs: planes that meet along lines, and the sticks that follow them.
 //!
-//! Where to look: [`Corner`] solves two planes over a corner, equal or not, at any angle, with every bevel that follows;
-//! [`common()`] lays out a common rafter, [`birdsmouth()`] its seat; [`hip()`] a hip or valley,
-//! [`jacks()`] the jacks along it. Every stick is a [`Stick`] with [`Mark`]s on both faces.
+//! Where to look: [`Corner`] solves two planes over a corner, equal or not, at any angle, with every bevel that follows.
+//! [`common()`] lays out a common rafter, [`birdsmouth()`] its seat; [`hip()`] a hip or valley, [`two_ply()`] one of two plies,
+//! [`hip_depth()`] how deep it must be; [`jacks()`] the jacks along it, [`hip_valley_cripple()`] and [`valley_cripple()`] those
+//! between two lines. [`overlay()`], [`gable_dormer()`], [`shed_dormer()`], [`gable_studs()`], [`polygon()`], [`gambrel()`],
+//! [`shed()`] and [`hip_ridge()`] are roofs and parts of their own, [`sheathing()`] has the courses of a plane, and
+//! [`roof_plan()`] the lines over wings at right angles. A rafter is a [`Stick`] with [`Mark`]s on both faces.
 //!
 //! Two conventions of angles are in use, and a [`Cut`] names both: from square, as a saw's scale reads, and from the axis, as a
 //! bevel along the edge reads. Lengths run along the measuring line, the top edge.
@@ -23,6 +26,8 @@ mod hip_space;
 mod jack_space;
 mod jacks;
 mod overlay;
+mod plan;
+mod plan_lines;
 mod plane;
 mod polygon;
 mod ridge;
@@ -33,6 +38,7 @@ mod space;
 mod stick;
 mod two_ply;
 mod wall_offset;
+mod wing;
 
 pub use birdsmouth::{Birdsmouth, BirdsmouthAnswer, TailRule, birdsmouth};
 pub use common::{Common, CommonAnswer, Tail, common};
@@ -49,6 +55,7 @@ pub use hip::{Hip, HipAnswer, HipHead, TopEdge, hip};
 pub use hip_space::HipSeat;
 pub use jacks::{Jack, Jacks, JacksAnswer, Start, jacks};
 pub use overlay::{Overlay, OverlayAnswer, overlay};
+pub use plan::{LineEnd, LineKind, PlanPlane, RoofLine, roof_plan};
 pub use plane::{STEEPEST, Side, Sides, along_slope, rise};
 pub use polygon::{Polygon, PolygonAnswer, polygon};
 pub use ridge::{Ridge, RidgeHeight, RidgeReading};
@@ -58,3 +65,4 @@ pub use shed::{Shed, ShedAnswer, shed};
 pub use stick::{Edge, Face, Mark, Spot, Stick, StickCut, stock_length};
 pub use two_ply::{Ply, ThinnerFace, TwoPly, TwoPlyAnswer, two_ply};
 pub use wall_offset::{Bearing, WallOffset};
+pub use wing::{Falls, PlanPoint, RidgeRuns, Wing, WingEnd};
