@@ -96,8 +96,8 @@ fn an_l() {
     same(&runs(&lines, LineKind::Eave), &[24.0, 24.0, 26.0, 36.0, 50.0, 60.0]);
 }
 
-/// By hand: a gabled wing 12 ft wide and 10 ft long on a gabled main roof 24 ft wide, both 6 in 12: its ridge runs 6 ft in, where two
-/// valleys meet.
+/// By hand: a gabled wing 12 ft wide and 10 ft long on a gabled main roof 24 ft wide, both 6 in 12: its ridge runs 6 ft
+/// in, where two valleys meet.
 #[test]
 fn a_t() {
     let main = wing([0.0, 0.0], [40.0, 24.0], RidgeRuns::Across, 6.0, [WingEnd::Gable; 2]);
@@ -148,8 +148,8 @@ fn perimeter(lines: &[RoofLine]) -> f64 {
 }
 
 proptest! {
-    /// Over any L the edges of the roof are the edges of the house, hips and valleys of one pitch run at 45 degrees, and a plan that is
-    /// mirrored has the same lines.
+    /// Over any L the edges of the roof are the edges of the house, hips and valleys of one pitch run at 45 degrees,
+    /// and a plan that is mirrored has the same lines.
     #[test]
     fn any_l_closes(
         long in 30.0_f64..80.0, width in 12.0_f64..28.0, other in 12.0_f64..28.0, out in 30.0_f64..60.0, rise in 2.0_f64..18.0,

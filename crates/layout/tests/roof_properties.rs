@@ -127,8 +127,8 @@ fn jacks_of(roof: &Roof, corner: Corner, side: Side) -> Jacks {
     }
 }
 
-/// None where a steep plane and a wide overhang bring the line so far off the corner that it meets the ridge before the wall: some
-/// roofs in a thousand.
+/// None where a steep plane and a wide overhang bring the line so far off the corner that it meets the ridge before the
+/// wall: some roofs in a thousand.
 fn hip_of(roof: &Roof, corner: Corner, head: HipHead, top: TopEdge) -> Option<HipAnswer> {
     let overhang = inches(roof.overhang);
     let above = inches(7.0);
@@ -165,7 +165,8 @@ fn line(roof: &Roof) -> ([f64; 2], f64) {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1000))]
 
-    /// Every jack: head, heel, seat and tail lie in the face of the hip or valley, the wall, the plate, the fascia or the ridge.
+    /// Every jack: head, heel, seat and tail lie in the face of the hip or valley, the wall, the plate, the fascia or
+    /// the ridge.
     #[test]
     fn jacks_end_in_their_planes(roof in any_roof()) {
         let Some(corner) = roof.corner() else { return Ok(()) };
@@ -217,8 +218,8 @@ proptest! {
         }
     }
 
-    /// Every hip and valley: its head lies on the ridge or between the commons, its tail on the fascia, its seat on the plate, and its
-    /// top corners in or under the planes.
+    /// Every hip and valley: its head lies on the ridge or between the commons, its tail on the fascia, its seat on the
+    /// plate, and its top corners in or under the planes.
     #[test]
     fn hips_end_in_their_planes(roof in any_roof(), side_a: bool, slid: bool) {
         let Some(corner) = roof.corner() else { return Ok(()) };
@@ -307,8 +308,8 @@ proptest! {
         prop_assert!((laid.point(Spot::Head, Edge::Top, Face::Left)[2] - found.ridge.top.expect("a ridge").inches()).abs() < CLOSE);
     }
 
-    /// A and B in each other's place mirror every angle; the plan angles add to the corner; drop times the cosine of the slope is the
-    /// depth of backing; the square of the hip is that of its run and of its rise.
+    /// A and B in each other's place mirror every angle; the plan angles add to the corner; drop times the cosine of
+    /// the slope is the depth of backing; the square of the hip is that of its run and of its rise.
     #[test]
     fn corners_hold_together(roof in any_roof()) {
         let Some(corner) = roof.corner() else { return Ok(()) };

@@ -4,7 +4,7 @@ use core::fmt;
 
 use measure::{Angle, Length, Slope};
 
-use super::plane::{STEEPEST, Side, Sides};
+use super::plane::{FLATTEST, STEEPEST, Side, Sides};
 
 /// Why a roof, or a stick of it, is not worked out.
 #[derive(Clone, Debug, PartialEq)]
@@ -113,13 +113,14 @@ impl fmt::Display for RoofError {
             }
             Self::Pitch { given } => write!(
                 f,
-                "A pitch of {} in 12 is no roof that can be cut here. Give more than 0 and up to {} in 12.",
+                "A pitch of {} in 12 is no roof that can be cut here. Give {} to {} in 12.",
                 given.rise_in_twelve(),
+                FLATTEST.rise_in_twelve(),
                 STEEPEST.rise_in_twelve()
             ),
             Self::CornerAngle { given } => write!(
                 f,
-                "Eaves at {} degrees make no corner. Give an angle between 0 and 180 degrees; a square corner is 90.",
+                "Eaves at {} degrees make no corner. Give 1 to 179 degrees; a square corner is 90.",
                 given.degrees()
             ),
             Self::LeansPast { side, pitches, corner } => write!(

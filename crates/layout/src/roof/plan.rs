@@ -77,8 +77,8 @@ fn root_of_squares(parts: &[Length]) -> Length {
 
 /// Every ridge, hip, valley, eave, rake and step over wings at right angles, on one plate height and with no overhangs.
 ///
-/// The roof over a wing is the lowest of its planes; where wings overlap it is the highest of theirs. An L or a T with hips at the
-/// inner ends is two wings that overlap in the corner.
+/// The roof over a wing is the lowest of its planes; where wings overlap it is the highest of theirs. An L or a T with
+/// hips at the inner ends is two wings that overlap in the corner.
 ///
 /// Source: planes in space.
 ///

@@ -1,7 +1,7 @@
 //! From the planes over wings to the lines of the roof that they make together.
 //!
-//! Every line of the roof lies on the line where two planes are level with each other, or on the edge of a wing. Each of those is cut
-//! where others cross it, and what lies on both sides of each piece says what it is.
+//! Every line of the roof lies on the line where two planes are level with each other, or on the edge of a wing. Each
+//! of those is cut where others cross it, and what lies on both sides of each piece says what it is.
 
 use measure::Length;
 
@@ -47,7 +47,8 @@ struct Piece {
 }
 
 impl Surface {
-    /// A wing: its walls, how far its planes run, and the planes. One that lies in an earlier wing's plane is that plane.
+    /// A wing: its walls, how far its planes run, and the planes. One that lies in an earlier wing's plane is that
+    /// plane.
     pub(super) fn add(&mut self, house: Bounds, bounds: Bounds, planes: Vec<WingPlane>) {
         let known = self.planes();
         let first = |plane: WingPlane| known.iter().copied().find(|known| known.is_same(plane)).unwrap_or(plane);
