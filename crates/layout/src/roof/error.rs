@@ -125,9 +125,8 @@ impl fmt::Display for RoofError {
             ),
             Self::LeansPast { side, pitches, corner } => write!(
                 f,
-                "{} in 12 and {} in 12 at a corner of {} degrees meet in a line that leans past the square of eave {side}: \
-                 the flatter roof never climbs to it there. Bring the two pitches closer, or draw the corner with the two \
-                 eaves in another way.",
+                "{} in 12 and {} in 12 at a corner of {} degrees meet in a line that leans past the square of eave {side}: the \
+                 flatter roof never climbs to it there. Bring the two pitches closer, or frame that corner with a gable.",
                 pitches.a.rise_in_twelve(),
                 pitches.b.rise_in_twelve(),
                 corner.degrees()
@@ -140,7 +139,7 @@ impl fmt::Display for RoofError {
                 taken.inches()
             ),
             Self::TooMany { what, most } => {
-                write!(f, "There would be more than {most} {what}. Give a wider spacing or a shorter run.")
+                write!(f, "There would be more than {most} {what}. Give a wider spacing, a shorter run or fewer parts.")
             }
             Self::NeverMeets { lower, upper } => write!(
                 f,
@@ -153,15 +152,15 @@ impl fmt::Display for RoofError {
             }
             Self::KneeAngle { given } => write!(
                 f,
-                "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 and less \
-                 than 90.",
+                "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 \
+                 and less than 90.",
                 given.degrees()
             ),
             Self::NoWing => f.write_str("The plan has no wing. Give one rectangle or more."),
             Self::IntoNothing { wing } => write!(
                 f,
-                "Wing {wing} has an end that runs into another wing, and none is there. Give that end a gable or a hip, or \
-                 move the wings together."
+                "Wing {wing} has an end that runs into another wing, and none is there. Give that end a gable or a \
+                 hip, or move the wings together."
             ),
             Self::OtherPitch { side, given, plane } => write!(
                 f,
