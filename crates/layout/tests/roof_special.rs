@@ -4,7 +4,7 @@
 
 use layout::roof::{
     Common, Corner, CrippleEnd, CrippleStock, Edge, Face, GableDormer, Gambrel, Meeting, Overlay, Polygon, Ridge,
-    RidgeEnds, RoofError, SheathedPlane, SheathingEnd, Shed, ShedDormer, Side, Sides, Tail, ThinnerFace, TwoPly,
+    RidgeEnds, RoofError, SheathedPlane, SheathingEnd, Shed, ShedDormer, Side, Sides, Stick, Tail, ThinnerFace, TwoPly,
     UnderHip, gable_dormer, gable_studs, gambrel, gambrel_in_half_circle, hip_depth, hip_ridge, hip_valley_cripple,
     overlay, pitch_for_same_ridge, polygon, ridge_difference, sheathing, shed, shed_dormer, two_ply, under_hip,
     unequal_walls, valley_cripple,
@@ -62,6 +62,9 @@ fn doubled_valleys() {
             // The same rip on a plumb line, across the slope of the valley.
             prints(ply.ripped_plumb.inches() * corner.slope().cos(), ply.ripped.inches(), 1e-9);
             prints(ply.stock_depth.inches(), 9.25 + ply.ripped.inches(), 1e-9);
+            // Along the valley for the ply's thickness across it: 1.125 and 2 at 9 and 12 in 12.
+            let back = corner.run(side, inches(1.5)).inches();
+            prints(ply.cheek_back.inches(), (back * back - 2.25).sqrt(), 1e-9);
             prints(ply.cheek.tilt.degrees() + corner.plan_angle(side).degrees(), 90.0, 1e-9);
         }
         assert_eq!(found.thinner, ThinnerFace::Joint);
@@ -138,6 +141,12 @@ fn cripples_at_a_square_corner() {
         prints(drawn[0].inches(), told[0].inches(), 1e-9);
         prints(drawn[1].inches(), told[1].inches(), 1e-9);
     }
+    // On plane B the same cripple is mirrored: its left face is away from the crossing, and longer.
+    let of_b = CrippleEnd { side: Side::B, ..valley };
+    let mirrored = valley_cripple(&of_b, &of_b, stock, inches(32.0)).expect("a cripple");
+    let on = |stick: &Stick, face| stick.edge_length(Edge::Top, face).expect("an edge").inches();
+    prints(on(&mirrored.stick, Face::Left), on(&at(32.0).stick, Face::Right), 1e-9);
+    assert!(on(&mirrored.stick, Face::Left) > on(&mirrored.stick, Face::Right));
     let refused = valley_cripple(&valley, &valley, stock, inches(0.5));
     assert!(matches!(refused, Err(RoofError::NothingLeft { .. })));
     let other = CrippleEnd { corner: corner(Meeting::Valley, 9.0, 9.0, 90.0), ..valley };

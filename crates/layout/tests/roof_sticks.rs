@@ -253,6 +253,8 @@ fn what_a_hip_loses() {
     prints(found.drop, 0.354, 0.0005);
     prints(found.tail_run, 12.0 * 2.0_f64.sqrt(), 1e-9);
     assert_eq!(found.walls.bearing, Bearing::Corner);
+    // At a square corner of one pitch the plate's corner stands half the thickness ahead of the faces.
+    prints(found.cope.a, 0.75, 1e-9);
     assert_eq!(found.stick.cuts.len(), 5, "head, heel, seat and two cheeks of the tail");
 }
 
