@@ -92,8 +92,8 @@ fn worked(row: &Row) -> BTreeMap<String, f64> {
     found
 }
 
-/// Source: twelve corners solved by an independent vector calculation, six decimals. Tolerance: half of the last digit, and
-/// what decimals lose in binary.
+/// Source: twelve corners solved by an independent vector calculation, six decimals. Tolerance: half of the last digit,
+/// and what decimals lose in binary.
 #[test]
 fn every_column_of_the_solved_corners() {
     const GIVEN: [&str; 10] =
@@ -111,8 +111,8 @@ fn every_column_of_the_solved_corners() {
     }
 }
 
-/// One row of a steel square: pitch, common and hip per foot of run, jacks 16, 19.2 and 24 in apart, the numbers used with 12
-/// for the side cut of jack and hip, then slope of common and hip, backing and the jack's line on the top edge.
+/// One row of a steel square: pitch, common and hip per foot of run, jacks 16, 19.2 and 24 in apart, the numbers used
+/// with 12 for the side cut of jack and hip, then slope of common and hip, backing and the jack's line on the top edge.
 type SquareRow = (f64, [f64; 7], [f64; 4]);
 
 const STEEL_SQUARE: [SquareRow; 17] = [
@@ -135,11 +135,11 @@ const STEEL_SQUARE: [SquareRow; 17] = [
     (18.0, [21.63, 24.74, 28.84, 34.61, 43.27, 6.66, 8.23], [56.3, 46.7, 36.0, 29.0]),
 ];
 
-/// Source: the rafter table of a steel square, 2 to 18 in 12; 9, 14, 15, 17, 18 in 12, the jacks 19.2 in apart and most side
-/// cuts are recomputed, since no printed copy was at hand. Tolerance: half of the last printed digit.
+/// Source: the rafter table of a steel square, 2 to 18 in 12; 9, 14, 15, 17, 18 in 12, the jacks 19.2 in apart and most
+/// side cuts are recomputed, since no printed copy was at hand. Tolerance: half of the last printed digit.
 ///
-/// Misprints in one printed copy, which this table does not follow: the common at 2 in 12 is cut off at 12.16 (12.1655), and
-/// jacks 24 in apart at 4 in 12 are printed 25-3/16 (25.298 is 25-5/16).
+/// Misprints in one printed copy, which this table does not follow: the common at 2 in 12 is cut off at 12.16
+/// (12.1655), and jacks 24 in apart at 4 in 12 are printed 25-3/16 (25.298 is 25-5/16).
 #[test]
 fn the_steel_square() {
     let foot = Length::from_feet(1.0);
@@ -175,9 +175,9 @@ fn prints(found: f64, printed: f64, half_digit: f64) {
     assert!((found - printed).abs() <= half_digit * 1.001, "{found}, printed {printed}");
 }
 
-/// Source: a naval training course for builders (NAVEDTRA 14044, chapter 2), 8 in 12: hip 18.76 on 16.97, jacks 16 in apart
-/// 19.23, side cut of jacks 12 and 10 (9.985, printed to the inch), hip of 15 ft runs 21.2132 ft level and 23.4521 ft long.
-/// The course prints 21.21 and 23.45.
+/// Source: a naval training course for builders (NAVEDTRA 14044, chapter 2), 8 in 12: hip 18.76 on 16.97, jacks 16 in
+/// apart 19.23, side cut of jacks 12 and 10 (9.985, printed to the inch), hip of 15 ft runs 21.2132 ft level and
+/// 23.4521 ft long. The course prints 21.21 and 23.45.
 #[test]
 fn hip_and_jacks_at_eight_in_twelve() {
     let corner = square(8.0, 8.0);
@@ -193,9 +193,9 @@ fn hip_and_jacks_at_eight_in_twelve() {
     prints(corner.drop(inches(1.5)).a.inches(), 0.375, 1.0 / 32.0);
 }
 
-/// Source: a carpentry textbook of 1916, half pitch, run 12-1/2 ft: hip 20.78 for a foot; quarter pitch, run 12 ft 7 in: 226.5 in
-/// in all. A cyclopedia of construction: 6 in 12, 11-1/4 ft: hip 16 ft 10-1/2 in; 10 in 12: jack 12 and 15-7/12, octagon hip 13 and
-/// jack 5 on the square (12.99 and 4.97).
+/// Source: a carpentry textbook of 1916, half pitch, run 12-1/2 ft: hip 20.78 for a foot; quarter pitch, run 12 ft 7
+/// in: 226.5 in in all. A cyclopedia of construction: 6 in 12, 11-1/4 ft: hip 16 ft 10-1/2 in; 10 in 12: jack 12 and
+/// 15-7/12, octagon hip 13 and jack 5 on the square (12.99 and 4.97).
 #[test]
 fn old_textbooks() {
     let foot = Length::from_feet(1.0);
@@ -215,8 +215,8 @@ fn old_textbooks() {
     prints(along_slope(foot, pitch(16.0)).inches(), 20.0, 0.005);
 }
 
-/// Source: a book on the steel square: hip of a 10 in 12 roof on 12 of its own run. It prints 7 1/17 (7.0588), since it takes 17
-/// for 16.97; the exact figure is 10 over the square root of two, and is 0.012 more.
+/// Source: a book on the steel square: hip of a 10 in 12 roof on 12 of its own run. It prints 7 1/17 (7.0588), since it
+/// takes 17 for 16.97; the exact figure is 10 over the square root of two, and is 0.012 more.
 #[test]
 fn seventeen_for_the_diagonal_is_a_little_long() {
     let exact = square(10.0, 10.0).rise_on_twelve().rise_in_twelve();
@@ -224,7 +224,8 @@ fn seventeen_for_the_diagonal_is_a_little_long() {
     prints(exact - 120.0 / 17.0, 0.0122, 0.00005);
 }
 
-/// Source: the same book: runs of 12 and 16 ft, rise 10 ft: hip run 20 ft; lengths 15.6205, 18.8680 and 22.3607 recomputed.
+/// Source: the same book: runs of 12 and 16 ft, rise 10 ft: hip run 20 ft; lengths 15.6205, 18.8680 and 22.3607
+/// recomputed.
 #[test]
 fn runs_of_twelve_and_sixteen() {
     let corner = square(10.0, 7.5);
@@ -256,8 +257,8 @@ fn nine_and_twelve() {
     }
 }
 
-/// Source: a practitioner's notes on an irregular roof: 9.933 in 12 (slope 39.6167 degrees) and 8 in 12 at 135 degrees; the printed
-/// pitch has three decimals, which moves the angles by up to 0.002 degrees.
+/// Source: a practitioner's notes on an irregular roof: 9.933 in 12 (slope 39.6167 degrees) and 8 in 12 at 135 degrees;
+/// the printed pitch has three decimals, which moves the angles by up to 0.002 degrees.
 #[test]
 fn an_irregular_obtuse_corner() {
     let corner = corner(Meeting::Hip, 9.933, 8.0, 135.0);
@@ -266,8 +267,9 @@ fn an_irregular_obtuse_corner() {
     prints(corner.slope().degrees(), 33.437_522, 0.002);
 }
 
-/// Source: a union's training manual (2024), 14 and 20 in 12 for a run of 1: 1.5366, 1.3606 and 1.6886. Its chain of rounded
-/// squares makes the last digit of the hip 6; exact is 1.68852. Run across 0.7, hip run 1.2207. And 20 in 12: 1.9437.
+/// Source: a union's training manual (2024), 14 and 20 in 12 for a run of 1: 1.5366, 1.3606 and 1.6886. Its chain of
+/// rounded squares makes the last digit of the hip 6; exact is 1.68852. Run across 0.7, hip run 1.2207. And 20 in 12:
+/// 1.9437.
 #[test]
 fn fourteen_and_twenty() {
     let corner = square(14.0, 20.0);
@@ -288,9 +290,9 @@ fn backing_of_five_in_ten() {
     prints(backing.degrees(), 18.4349, 0.00005);
 }
 
-/// Source: a field case: a bump-out of 4-3/4 in 12 on a main roof of 6-1/2 in 12. Plan angles 36.16 beside the shallow roof's
-/// common (so 53.84 from its eave), valley slope 3.835 in 12 and 17.72 degrees, 1.2386 level and 1.3003 long for a foot of shallow
-/// run. Tolerance: as the case has it, 0.05 degrees and 0.0005.
+/// Source: a field case: a bump-out of 4-3/4 in 12 on a main roof of 6-1/2 in 12. Plan angles 36.16 beside the shallow
+/// roof's common (so 53.84 from its eave), valley slope 3.835 in 12 and 17.72 degrees, 1.2386 level and 1.3003 long for
+/// a foot of shallow run. Tolerance: as the case has it, 0.05 degrees and 0.0005.
 #[test]
 fn an_irregular_valley() {
     let corner = corner(Meeting::Valley, 4.75, 6.5, 90.0);

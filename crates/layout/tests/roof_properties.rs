@@ -127,8 +127,8 @@ fn jacks_of(roof: &Roof, corner: Corner, side: Side) -> Jacks {
     }
 }
 
-/// None where a steep plane and a wide overhang bring the line so far off the corner that it meets the ridge before the wall: some
-/// roofs in a thousand.
+/// None where a steep plane and a wide overhang bring the line so far off the corner that it meets the ridge before the
+/// wall: some roofs in a thousand.
 fn hip_of(roof: &Roof, corner: Corner, head: HipHead, top: TopEdge) -> Option<HipAnswer> {
     let overhang = inches(roof.overhang);
     let above = inches(7.0);
@@ -165,7 +165,8 @@ fn line(roof: &Roof) -> ([f64; 2], f64) {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1000))]
 
-    /// Every jack: head, heel, seat and tail lie in the face of the hip or valley, the wall, the plate, the fascia or the ridge.
+    /// Every jack: head, heel, seat and tail lie in the face of the hip or valley, the wall, the plate, the fascia or
+    /// the ridge.
     #[test]
     fn jacks_end_in_their_planes(roof in any_roof()) {
         let Some(corner) = roof.corner() else { return Ok(()) };
@@ -217,8 +218,8 @@ proptest! {
         }
     }
 
-    /// Every hip and valley: its head lies on the ridge or between the commons, its tail on the fascia, its seat on the plate, and its
-    /// top corners in or under the planes.
+    /// Every hip and valley: its head lies on the ridge or between the commons, its tail on the fascia, its seat on the
+    /// plate, and its top corners in or under the planes.
     #[test]
     fn hips_end_in_their_planes(roof in any_roof(), side_a: bool, slid: bool) {
         let Some(corner) = roof.corner() else { return Ok(()) };
@@ -245,6 +246,11 @@ proptest! {
             let edge = if roof.meeting == Meeting::Hip { past[0].min(past[1]) } else { past[0].max(past[1]) };
             prop_assert!(edge.abs() < CLOSE, "{past:?}");
         }
+        // Of the two cheeks of the tail, that of a plane is on the face of that plane.
+        for cheek in found.stick.cuts.iter().filter(|cut| matches!(cut.spot, Spot::Tail | Spot::SecondTail)) {
+            let of = if (cheek.face == Face::Right) == (roof.meeting == Meeting::Hip) { Side::A } else { Side::B };
+            prop_assert!((cheek.cut.tilt - corner.cheek(of).tilt).degrees().abs() < CLOSE, "{cheek:?}");
+        }
         if let HipSeat::Cut { seat, .. } = found.seat {
             let heel = laid.point(Spot::Heel, Edge::Bottom, Face::Middle);
             let inner = laid.point(Spot::Seat, Edge::Bottom, Face::Middle);
@@ -257,7 +263,8 @@ proptest! {
         let corners = [Face::Left, Face::Right].map(|face| laid.point(Spot::Head, Edge::Top, face));
         let low = corners.map(|point| {
             let heights = Side::BOTH.map(|side| roof.slope(side) * across(roof.eave(side).1, point));
-            let roof_top = if roof.meeting == Meeting::Hip { heights[0].min(heights[1]) } else { heights[0].max(heights[1]) };
+            let rules = if roof.meeting == Meeting::Hip { f64::min } else { f64::max };
+            let roof_top = rules(heights[0], heights[1]);
             roof_top - point[2]
         });
         prop_assert!(low.iter().all(|low| *low > -CLOSE), "nothing stands out of the roof: {low:?}");
@@ -287,6 +294,12 @@ proptest! {
             });
             prop_assert!(left[0].min(left[1]).abs() < CLOSE, "{left:?}");
         }
+        // The common of a plane stands on the face of that plane, and the cheek against it is tilted by the jack's own angle.
+        for cheek in found.stick.cuts.iter().filter(|cut| matches!(cut.spot, Spot::Head | Spot::SecondHead)) {
+            let of = if (cheek.face == Face::Right) == (roof.meeting == Meeting::Hip) { Side::A } else { Side::B };
+            let tilt = corner.plan_angle(if roof.meeting == Meeting::Hip { of } else { of.other() });
+            prop_assert!((cheek.cut.tilt - tilt).degrees().abs() < CLOSE, "{cheek:?}");
+        }
     }
 
     /// Commons: the head on the ridge, the heel on the wall, the seat on the plate, the tail on the fascia.
@@ -304,11 +317,12 @@ proptest! {
         }
         let seat = laid.point(Spot::Seat, Edge::Bottom, Face::Right);
         prop_assert!(seat[2].abs() < CLOSE && (seat[1] - 2.0).abs() < CLOSE);
-        prop_assert!((laid.point(Spot::Head, Edge::Top, Face::Left)[2] - found.ridge.top.expect("a ridge").inches()).abs() < CLOSE);
+        let top = laid.point(Spot::Head, Edge::Top, Face::Left)[2];
+        prop_assert!((top - found.ridge.top.expect("a ridge").inches()).abs() < CLOSE);
     }
 
-    /// A and B in each other's place mirror every angle; the plan angles add to the corner; drop times the cosine of the slope is the
-    /// depth of backing; the square of the hip is that of its run and of its rise.
+    /// A and B in each other's place mirror every angle; the plan angles add to the corner; drop times the cosine of
+    /// the slope is the depth of backing; the square of the hip is that of its run and of its rise.
     #[test]
     fn corners_hold_together(roof in any_roof()) {
         let Some(corner) = roof.corner() else { return Ok(()) };
@@ -335,7 +349,8 @@ proptest! {
         let run = corner.run(Side::A, inches(roof.run)).inches();
         let (rise, length) = (roof.run * roof.a / 12.0, corner.line_length(Side::A, inches(roof.run)).inches());
         prop_assert!((length - (run * run + rise * rise).sqrt()).abs() < CLOSE);
-        prop_assert!((corner.sheathing_mitre() * 2.0 - (Angle::from_degrees(180.0) - corner.between_planes())).degrees().abs() < CLOSE);
+        let both = corner.sheathing_mitre() * 2.0 + corner.between_planes();
+        prop_assert!((both.degrees() - 180.0).abs() < CLOSE);
     }
 
     /// As two pitches meet, an unequal corner becomes the equal one, whose line halves the corner; and lengths scale.

@@ -3,10 +3,11 @@
 #![expect(clippy::expect_used, reason = "in a test a panic is the report")]
 
 use layout::roof::{
-    Common, Corner, CrippleEnd, GableDormer, Gambrel, Meeting, Overlay, Polygon, Ridge, RidgeEnds, RoofError,
-    SheathedPlane, SheathingEnd, Shed, ShedDormer, Side, Sides, Tail, ThinnerFace, TwoPly, gable_dormer, gable_studs,
-    gambrel, gambrel_in_half_circle, hip_depth, hip_ridge, hip_valley_cripple, overlay, pitch_for_same_ridge, polygon,
-    ridge_difference, sheathing, shed, shed_dormer, two_ply, unequal_walls, valley_cripple,
+    Common, Corner, CrippleEnd, CrippleStock, Edge, Face, GableDormer, Gambrel, Meeting, Overlay, Polygon, Ridge,
+    RidgeEnds, RoofError, SheathedPlane, SheathingEnd, Shed, ShedDormer, Side, Sides, Stick, Tail, ThinnerFace, TwoPly,
+    UnderHip, gable_dormer, gable_studs, gambrel, gambrel_in_half_circle, hip_depth, hip_ridge, hip_valley_cripple,
+    overlay, pitch_for_same_ridge, polygon, ridge_difference, sheathing, shed, shed_dormer, two_ply, under_hip,
+    unequal_walls, valley_cripple,
 };
 use measure::{Angle, Denominator, Length, Slope};
 
@@ -41,8 +42,8 @@ fn rafter(rise: f64, run: f64, depth: f64) -> Common {
     }
 }
 
-/// Source: check values of a doubled valley, plies of 1.5 in at a square corner: plan angles, slope, rip angles and rips, two and
-/// three decimals. Tolerance: half of the last digit.
+/// Source: check values of a doubled valley, plies of 1.5 in at a square corner: plan angles, slope, rip angles and
+/// rips, two and three decimals. Tolerance: half of the last digit.
 #[test]
 fn doubled_valleys() {
     for (a, b, plan, slope, rips, ripped) in [
@@ -61,6 +62,9 @@ fn doubled_valleys() {
             // The same rip on a plumb line, across the slope of the valley.
             prints(ply.ripped_plumb.inches() * corner.slope().cos(), ply.ripped.inches(), 1e-9);
             prints(ply.stock_depth.inches(), 9.25 + ply.ripped.inches(), 1e-9);
+            // Along the valley for the ply's thickness across it: 1.125 and 2 at 9 and 12 in 12.
+            let back = corner.run(side, inches(1.5)).inches();
+            prints(ply.cheek_back.inches(), (back * back - 2.25).sqrt(), 1e-9);
             prints(ply.cheek.tilt.degrees() + corner.plan_angle(side).degrees(), 90.0, 1e-9);
         }
         assert_eq!(found.thinner, ThinnerFace::Joint);
@@ -71,9 +75,9 @@ fn doubled_valleys() {
     assert_eq!(two_ply(&hip).expect("plies").thinner, ThinnerFace::Outer);
 }
 
-/// Source: a field case: 2x8 commons at 6 in 12 need 8.11 in (8-1/8); a 2x8 hip has 7.25 across and 7.69 plumb and fails both
-/// readings, a 2x10 has 9.25 and 9.81 and passes both; at 12 in 12 they need 10.25 and a 2x10 has 11.33 plumb: the readings part.
-/// And a table of least depths by the plumb reading, two decimals.
+/// Source: a field case: 2x8 commons at 6 in 12 need 8.11 in (8-1/8); a 2x8 hip has 7.25 across and 7.69 plumb and
+/// fails both readings, a 2x10 has 9.25 and 9.81 and passes both; at 12 in 12 they need 10.25 and a 2x10 has 11.33
+/// plumb: the readings part. And a table of least depths by the plumb reading, two decimals.
 #[test]
 fn how_deep_a_hip_must_be() {
     let of = |rise, jack, hip| {
@@ -101,38 +105,58 @@ fn how_deep_a_hip_must_be() {
     }
 }
 
-/// Source: an old cyclopedia of construction: at a square corner of equal pitches every hip-valley cripple runs the length of plate.
-/// A naval training course: a valley cripple runs twice its distance from the crossing, and its difference is twice the common one.
+/// Source: an old cyclopedia of construction: at a square corner of equal pitches every hip-valley cripple runs the
+/// length of plate. A naval training course: a valley cripple runs twice its distance from the crossing, and its
+/// difference is twice the common one.
 #[test]
 fn cripples_at_a_square_corner() {
     let thickness = inches(1.5);
     let end = |meeting| CrippleEnd { corner: corner(meeting, 8.0, 8.0, 90.0), side: Side::A, thickness };
     let (hip, valley) = (end(Meeting::Hip), end(Meeting::Valley));
+    let stock = CrippleStock { thickness, depth: inches(7.25) };
     let stretch = 208.0_f64.sqrt() / 12.0;
     for past in [0.0, 16.0, 32.0] {
-        let found = hip_valley_cripple(&hip, &valley, thickness, inches(72.0), inches(past)).expect("a cripple");
+        let found = hip_valley_cripple(&hip, &valley, stock, inches(72.0), inches(past)).expect("a cripple");
         prints(found.run.inches(), 72.0, 1e-9);
         prints(found.centre.inches(), (72.0 - 1.5 * 2.0_f64.sqrt()) * stretch, 1e-9);
         prints((found.faces[0] - found.faces[1]).inches(), 0.0, 1e-9);
         prints(found.cheeks[0].tilt.degrees(), 45.0, 1e-9);
+        prints(found.stick.cuts[1].cut.tilt.degrees(), 45.0, 1e-9);
     }
-    let at = |distance| valley_cripple(&valley, &valley, thickness, inches(distance)).expect("a cripple");
+    let at = |distance| valley_cripple(&valley, &valley, stock, inches(distance)).expect("a cripple");
     prints(at(16.0).run.inches(), 32.0, 1e-9);
     prints((at(32.0).line_length - at(16.0).line_length).inches(), 2.0 * 16.0 * stretch, 1e-9);
     // Where the lines are not parallel they differ by s (tan of one less tan of the other) over cos P.
     let steep = CrippleEnd { corner: corner(Meeting::Valley, 8.0, 12.0, 90.0), ..valley };
-    let found = |past| hip_valley_cripple(&hip, &steep, thickness, inches(72.0), inches(past)).expect("a cripple");
+    let found = |past| hip_valley_cripple(&hip, &steep, stock, inches(72.0), inches(past)).expect("a cripple");
     let step = (found(16.0).centre - found(0.0).centre).inches();
     prints(step, 16.0 * (1.0 - 1.5) * stretch, 1e-9);
-    let refused = valley_cripple(&valley, &valley, thickness, inches(0.5));
+    // On the faces of the stick: what its marks say is what is told of it.
+    for found in [found(16.0), at(32.0)] {
+        let mut drawn =
+            [Face::Left, Face::Right].map(|face| found.stick.edge_length(Edge::Top, face).expect("an edge"));
+        drawn.sort_by(|a, b| a.inches().total_cmp(&b.inches()));
+        let mut told = found.faces;
+        told.sort_by(|a, b| a.inches().total_cmp(&b.inches()));
+        prints(drawn[0].inches(), told[0].inches(), 1e-9);
+        prints(drawn[1].inches(), told[1].inches(), 1e-9);
+    }
+    // On plane B the same cripple is mirrored: its left face is away from the crossing, and longer.
+    let of_b = CrippleEnd { side: Side::B, ..valley };
+    let mirrored = valley_cripple(&of_b, &of_b, stock, inches(32.0)).expect("a cripple");
+    let on = |stick: &Stick, face| stick.edge_length(Edge::Top, face).expect("an edge").inches();
+    prints(on(&mirrored.stick, Face::Left), on(&at(32.0).stick, Face::Right), 1e-9);
+    assert!(on(&mirrored.stick, Face::Left) > on(&mirrored.stick, Face::Right));
+    let refused = valley_cripple(&valley, &valley, stock, inches(0.5));
     assert!(matches!(refused, Err(RoofError::NothingLeft { .. })));
     let other = CrippleEnd { corner: corner(Meeting::Valley, 9.0, 9.0, 90.0), ..valley };
-    let refused = hip_valley_cripple(&hip, &other, thickness, inches(72.0), Length::ZERO);
+    let refused = hip_valley_cripple(&hip, &other, stock, inches(72.0), Length::ZERO);
     assert!(matches!(refused, Err(RoofError::OtherPitch { .. })));
 }
 
-/// Source: a worksheet (2014): 9 and 12 in 12, sleeper bevel 34.4499. The rest by hand: reach of a 12 in 12 overlay with a run of 120
-/// on 9 in 12 is 160; jacks 16 apart differ by 16 x 0.75 / sin 45; a level foot is 90 less the slope from square.
+/// Source: a worksheet (2014): 9 and 12 in 12, sleeper bevel 34.4499. The rest by hand: reach of a 12 in 12 overlay
+/// with a run of 120 on 9 in 12 is 160; jacks 16 apart differ by 16 x 0.75 / sin 45; a level foot is 90 less the slope
+/// from square.
 #[test]
 fn overlays() {
     let given = Overlay {
@@ -155,8 +179,8 @@ fn overlays() {
     prints(found.sleeper_inset.inches(), 1.5 / Angle::from_degrees(55.5501).tan(), 0.00001);
 }
 
-/// Source: a practitioner's drawing notes: eave fascia of a 10 in 12 dormer, square to its rafters, on a 7 in 12 roof: blade tilt
-/// 33.57154, turn from square 52.78951.
+/// Source: a practitioner's drawing notes: eave fascia of a 10 in 12 dormer, square to its rafters, on a 7 in 12 roof:
+/// blade tilt 33.57154, turn from square 52.78951.
 #[test]
 fn dormers() {
     let given =
@@ -205,7 +229,8 @@ fn octagons() {
     assert!(matches!(polygon(&Polygon { sides: 2, ..given }), Err(RoofError::Sides { .. })));
 }
 
-/// Source: inscribed angles: a knee at 45 degrees gives slopes of 67.5 and 22.5, at 60 degrees 60 and 15. The ridge is on the circle.
+/// Source: inscribed angles: a knee at 45 degrees gives slopes of 67.5 and 22.5, at 60 degrees 60 and 15. The ridge is
+/// on the circle.
 #[test]
 fn gambrels() {
     for (angle, lower, upper) in [(45.0, 67.5, 22.5), (60.0, 60.0, 15.0)] {
@@ -238,8 +263,9 @@ fn sheds() {
     assert!(shed(&Shed { upper_heel_in: inches(150.0), ..given }).is_err());
 }
 
-/// Source: a trade journal's answer: walls 24 in apart in height, 6 in 12, span 24 ft: 48 in of run and a span of 28 ft. A carpentry
-/// textbook of 1916 for the ridge under hips. By hand: wings of 14 and 10 ft span at 6 in 12 differ by 12 in.
+/// Source: a trade journal's answer: walls 24 in apart in height, 6 in 12, span 24 ft: 48 in of run and a span of 28
+/// ft. A carpentry textbook of 1916 for the ridge under hips. By hand: wings of 14 and 10 ft span at 6 in 12 differ by
+/// 12 in.
 #[test]
 fn ridges() {
     let found = unequal_walls(pitch(6.0), Length::from_feet(24.0), inches(24.0)).expect("a roof");
@@ -263,8 +289,8 @@ fn ridges() {
     assert!(hip_ridge(inches(288.0), inches(288.0), RidgeEnds::Lines).is_err());
 }
 
-/// By hand at 12 in 12, hips at both ends of a 30 ft eave: each course loses 48 cos 45 at either end; the last is what is left.
-/// A valley gives back what a hip takes.
+/// By hand at 12 in 12, hips at both ends of a 30 ft eave: each course loses 48 cos 45 at either end; the last is what
+/// is left. A valley gives back what a hip takes.
 #[test]
 fn courses_of_sheathing() {
     let line = |meeting| Some(SheathingEnd { corner: corner(meeting, 12.0, 12.0, 90.0), side: Side::A });
@@ -296,4 +322,25 @@ fn courses_of_sheathing() {
     prints(last.upper.inches(), 0.0, 1e-9);
     let other = SheathedPlane { pitch: pitch(11.0), ..given };
     assert!(matches!(sheathing(&other), Err(RoofError::OtherPitch { .. })));
+}
+
+/// By hand, a valley at 12 in 12 whose slope is root one half: 120 in level along it rise 84.85; plumb depth of 11.25
+/// in is 13.78.
+#[test]
+fn a_post_under_a_valley() {
+    let given = UnderHip {
+        corner: corner(Meeting::Valley, 12.0, 12.0, 90.0),
+        depth: inches(11.25),
+        above_plate: inches(8.0),
+        from_heel: inches(120.0),
+        seat: inches(3.5),
+    };
+    let found = under_hip(&given).expect("a post");
+    let slope = 0.5_f64.sqrt();
+    prints(found.bottom.inches(), 8.0 + 120.0 * slope - 11.25 * 1.5_f64.sqrt(), 1e-9);
+    prints((found.top - found.bottom).inches(), 3.5 * slope, 1e-9);
+    prints(found.notch.notch.inches(), 3.5 / 3.0_f64.sqrt(), 1e-9);
+    // 2.02 in is within a quarter of 11.25, 2.81, and past a sixth, 1.88.
+    assert!(found.notch.within_limit && !found.within_sixth);
+    assert!(under_hip(&UnderHip { from_heel: inches(-1.0), ..given }).is_err());
 }

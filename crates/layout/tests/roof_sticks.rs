@@ -42,9 +42,9 @@ fn rafter(rise: f64, run: f64, depth: f64) -> Common {
     }
 }
 
-/// Source: a naval training course (NAVEDTRA 14044, chapter 2): 7 in 12, span 16 ft: 111-1/8 in. A carpentry textbook of 1916:
-/// 12 in 12, span 25 ft: 17 ft 8-1/8 in. An army course: 8 in 12, 20 ft wide: 144-1/4 exact (144.17 by its own 14 5/12), 20 ft
-/// 8 in wide: 149. A cyclopedia: 6 in 12, run 11-1/4 ft: 12 ft 6-15/16 in. To the sixteenth.
+/// Source: a naval training course (NAVEDTRA 14044, chapter 2): 7 in 12, span 16 ft: 111-1/8 in. A carpentry textbook
+/// of 1916: 12 in 12, span 25 ft: 17 ft 8-1/8 in. An army course: 8 in 12, 20 ft wide: 144-1/4 exact (144.17 by its own
+/// 14 5/12), 20 ft 8 in wide: 149. A cyclopedia: 6 in 12, run 11-1/4 ft: 12 ft 6-15/16 in. To the sixteenth.
 #[test]
 fn line_lengths() {
     for (rise, run, printed) in [
@@ -65,8 +65,8 @@ fn rise_of_a_run() {
     prints(common(&rafter(8.0, 96.0, 7.25)).expect("a rafter").rise, 64.0, 1e-9);
 }
 
-/// Source: check values worked from the definitions: depth, pitch, seat, notch square to the edge, a quarter of the depth, whether
-/// it passes, widest seat and height above plate, three decimals. Tolerance: half of the last digit.
+/// Source: check values worked from the definitions: depth, pitch, seat, notch square to the edge, a quarter of the
+/// depth, whether it passes, widest seat and height above plate, three decimals. Tolerance: half of the last digit.
 #[test]
 fn birdsmouths() {
     for (depth, rise, seat, notch, limit, passes, widest, above) in [
@@ -85,9 +85,9 @@ fn birdsmouths() {
     }
 }
 
-/// Source: a field case, seats nearly half way through: 2x8 at 6 in 12 with 3-1/2 and 5-1/2 in, 2x6 at 12 and 8 in 12 with
-/// 3-1/2 in. Depth of cut, verdict by a quarter of the depth alone, and the widest seat rounded down to a sixteenth; exact limits
-/// 4.053, 1.944 and 2.479.
+/// Source: a field case, seats nearly half way through: 2x8 at 6 in 12 with 3-1/2 and 5-1/2 in, 2x6 at 12 and 8 in 12
+/// with 3-1/2 in. Depth of cut, verdict by a quarter of the depth alone, and the widest seat rounded down to a
+/// sixteenth; exact limits 4.053, 1.944 and 2.479.
 #[test]
 fn seats_nearly_half_way_through() {
     for (depth, rise, seat, notch, passes, widest) in [
@@ -131,9 +131,10 @@ fn a_stick_without_any_seat_that_works() {
     assert_eq!((narrow.bears, narrow.nearest_seat), (false, Some(inches(1.5))));
 }
 
-/// Source: a field case, a rafter pattern that is far too long. 4 in 12, run 200-3/4 in, ridge 4x10, seat 3-1/2. Line length 17 ft
-/// 7-5/8 and rise 5 ft 6-15/16 are right, cut 17 ft 5-3/4; for 2x8 height above plate 6.48, ridge top 6 ft 0-13/16, post 5 ft 3-9/16;
-/// 2x6 4.63 and 2x10 8.58. The post that was cut, 57-7/16, is short by 4-1/4, 6-1/8 and 8-1/4. Tolerance: a sixteenth.
+/// Source: a field case, a rafter pattern that is far too long. 4 in 12, run 200-3/4 in, ridge 4x10, seat 3-1/2. Line
+/// length 17 ft 7-5/8 and rise 5 ft 6-15/16 are right, cut 17 ft 5-3/4; for 2x8 height above plate 6.48, ridge top 6 ft
+/// 0-13/16, post 5 ft 3-9/16; 2x6 4.63 and 2x10 8.58. The post that was cut, 57-7/16, is short by 4-1/4, 6-1/8 and
+/// 8-1/4. Tolerance: a sixteenth.
 #[test]
 fn a_pattern_that_is_too_long() {
     let of = |depth| {
@@ -159,8 +160,8 @@ fn a_pattern_that_is_too_long() {
     assert!(matches!(found.ridge.reading(top + inches(2.0)), Some(RidgeReading::Off(by)) if by.inches() > 1.9));
 }
 
-/// Marks of a common: vector of our own, worked by hand. 12 in 12, run 100, no ridge: the seat's inner end is 3.5 times root 2 up
-/// the bottom edge from the heel, and a plumb cut sets the bottom edge back by the depth.
+/// Marks of a common: vector of our own, worked by hand. 12 in 12, run 100, no ridge: the seat's inner end is 3.5 times
+/// root 2 up the bottom edge from the heel, and a plumb cut sets the bottom edge back by the depth.
 #[test]
 fn marks_of_a_common() {
     let found = common(&Common { ridge: Ridge::NoBoard, ..rafter(12.0, 100.0, 7.25) }).expect("a rafter");
@@ -229,8 +230,8 @@ fn lay(given: &Hip) -> HipAnswer {
     hip(given).expect("a hip")
 }
 
-/// Source: closed forms of the trade at 8 in 12: half of the 45 degree thickness at a ridge and between commons (a naval course),
-/// half the thickness square against a long valley; drop 0.354 with 1-1/2 in.
+/// Source: closed forms of the trade at 8 in 12: half of the 45 degree thickness at a ridge and between commons (a
+/// naval course), half the thickness square against a long valley; drop 0.354 with 1-1/2 in.
 #[test]
 fn what_a_hip_loses() {
     let hip = any_hip(corner(Meeting::Hip, 8.0, 8.0, 90.0));
@@ -252,11 +253,13 @@ fn what_a_hip_loses() {
     prints(found.drop, 0.354, 0.0005);
     prints(found.tail_run, 12.0 * 2.0_f64.sqrt(), 1e-9);
     assert_eq!(found.walls.bearing, Bearing::Corner);
+    // At a square corner of one pitch the plate's corner stands half the thickness ahead of the faces.
+    prints(found.cope.a, 0.75, 1e-9);
     assert_eq!(found.stick.cuts.len(), 5, "head, heel, seat and two cheeks of the tail");
 }
 
-/// The seat of a deeper hip is level with the commons': worked by hand at 8 in 12, commons 2x8 and hip 2x10, dropped 0.3536. The
-/// plumb depth of the hip, 9.25 / cos 25.2394 = 10.2262, less 6.3801 - 0.3536 above the plate.
+/// The seat of a deeper hip is level with the commons': worked by hand at 8 in 12, commons 2x8 and hip 2x10, dropped
+/// 0.3536. The plumb depth of the hip, 9.25 / cos 25.2394 = 10.2262, less 6.3801 - 0.3536 above the plate.
 #[test]
 fn a_seat_level_with_the_commons() {
     let hip = any_hip(corner(Meeting::Hip, 8.0, 8.0, 90.0));
@@ -276,8 +279,8 @@ fn a_seat_level_with_the_commons() {
     prints(backed.ripped.expect("bevels").a, found.drop.inches() * found.plumb_cut.from_square.cos(), 1e-9);
 }
 
-/// Source: worked example of unequal pitches: 12 and 6 in 12, overhang 12: the hip is 12 in along wall A, the valley 6 in along
-/// wall B, plate A 6 in higher.
+/// Source: worked example of unequal pitches: 12 and 6 in 12, overhang 12: the hip is 12 in along wall A, the valley 6
+/// in along wall B, plate A 6 in higher.
 #[test]
 fn unequal_pitches_miss_the_corner() {
     let hip = lay(&any_hip(corner(Meeting::Hip, 12.0, 6.0, 90.0)));
@@ -303,8 +306,8 @@ fn any_jacks(meeting: Meeting, a: f64, b: f64, degrees: f64) -> Jacks {
     Jacks { corner, side: Side::A, common, line_thickness, spacing: inches(16.0), start: Start::Corner }
 }
 
-/// Source: a naval training course: 8 in 12, 16 in apart: the first jack 19.23, the second twice that, 38.46; both to the centre
-/// lines. Long and short points: half of the jack's thickness times 14.42/12 more and less.
+/// Source: a naval training course: 8 in 12, 16 in apart: the first jack 19.23, the second twice that, 38.46; both to
+/// the centre lines. Long and short points: half of the jack's thickness times 14.42/12 more and less.
 #[test]
 fn jacks_from_the_corner() {
     let found = jacks(&any_jacks(Meeting::Hip, 8.0, 8.0, 90.0)).expect("jacks");

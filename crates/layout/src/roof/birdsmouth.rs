@@ -7,8 +7,8 @@ use standards::irc_2021::{r502_6, r502_8, r802_4};
 use super::error::{RoofError, not_negative, positive};
 use super::plane::pitched;
 
-/// The share of the depth that old framers leave standing above a seat is two thirds. Shown beside the code's quarter, and
-/// never a reason to pass; common practice.
+/// The share of the depth that old framers leave standing above a seat is two thirds. Shown beside the code's quarter,
+/// and never a reason to pass; common practice.
 const TRADES_SHARE: Ratio = 1.0 / 3.0;
 
 /// A seat cut in a rafter.
@@ -33,7 +33,8 @@ pub enum TailRule {
     TooLong,
     /// Enough is left for every edition.
     Met,
-    /// Enough for later editions, which ask 3-1/2 in, and too little for earlier ones, which ask 4 in: ask the official.
+    /// Enough for later editions, which ask 3-1/2 in, and too little for earlier ones, which ask 4 in: ask the
+    /// official.
     DependsOnEdition,
     /// Too little is left.
     NotMet,
@@ -83,7 +84,8 @@ impl BirdsmouthAnswer {
 
 /// Works out a seat cut. A seat that is too deep is an answer, with the nearest that works.
 ///
-/// Whether the quarter binds a birdsmouth that bears as far as its inner edge is disputed among officials; it is applied.
+/// Whether the quarter binds a birdsmouth that bears as far as its inner edge is disputed among officials; it is
+/// applied.
 ///
 /// Source: geometry; IRC R802.7.1 for the quarter, R802.6 for the bearing, R802.7.1.1 for tails.
 ///

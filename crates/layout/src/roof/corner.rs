@@ -1,7 +1,7 @@
 //! Two roof planes over a corner: the line where they meet, and every angle that follows from it.
 //!
-//! Equal and unequal pitches, square corners and others are one case: two planes in space. The eaves meet in the origin, eave
-//! A runs along `x`, eave B at the corner's angle from it.
+//! Equal and unequal pitches, square corners and others are one case: two planes in space. The eaves meet in the
+//! origin, eave A runs along `x`, eave B at the corner's angle from it.
 
 use measure::{Angle, Length, Ratio, Slope};
 
@@ -53,12 +53,12 @@ impl Corner {
     /// valley: 90 degrees at a square corner, 135 on an octagon.
     ///
     /// # Errors
-    /// A pitch that is no roof's, an angle that is no corner, and two pitches so far apart at an obtuse corner that the line
-    /// leans past the square of one eave.
+    /// A pitch that is no roof's, an angle that is no corner, and two pitches so far apart at an obtuse corner that the
+    /// line leans past the square of one eave.
     pub fn new(meeting: Meeting, pitches: Sides<Slope>, angle: Angle) -> Result<Self, RoofError> {
         pitched(pitches.a)?;
         pitched(pitches.b)?;
-        if !(angle.degrees() > 0.0 && angle.degrees() < 180.0) {
+        if !(1.0..=179.0).contains(&angle.degrees()) {
             return Err(RoofError::CornerAngle { given: angle });
         }
         let (sin, cos) = (angle.sin(), angle.cos());
@@ -155,8 +155,8 @@ impl Corner {
         level * self.rise_of_run()
     }
 
-    /// Backing: the bevel of one plane on the top of the hip or valley, from square, in the section square to its length. A
-    /// saw that rips along the edge is tilted so.
+    /// Backing: the bevel of one plane on the top of the hip or valley, from square, in the section square to its
+    /// length. A saw that rips along the edge is tilted so.
     #[must_use]
     pub fn backing(&self, side: Side) -> Angle {
         self.top().between_lines(self.normals.of(side))

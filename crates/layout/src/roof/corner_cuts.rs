@@ -34,8 +34,8 @@ impl Corner {
         Cut::by_plane(Under::RoofFace, self.line, self.normals.of(side), self.inward.of(side))
     }
 
-    /// Cut of a jack of one side against the hip or valley, on the jack's side: its own plumb cut, the blade tilted by the
-    /// plan angle itself.
+    /// Cut of a jack of one side against the hip or valley, on the jack's side: its own plumb cut, the blade tilted by
+    /// the plan angle itself.
     #[must_use]
     pub fn jack(&self, side: Side) -> Cut {
         Cut::by_plane(Under::Side, self.jack_axis(side), self.eaves.of(side), self.across())
@@ -47,7 +47,8 @@ impl Corner {
         Cut::by_plane(Under::TopEdge, self.jack_axis(side), self.normals.of(side), self.across())
     }
 
-    /// Cut of sheathing along the hip or valley; its axis is the eave. [`Cut::from_axis`] is the angle at the eave edge.
+    /// Cut of sheathing along the hip or valley; its axis is the eave. [`Cut::from_axis`] is the angle at the eave
+    /// edge.
     #[must_use]
     pub fn sheathing(&self, side: Side) -> Cut {
         Cut::by_plane(Under::RoofFace, self.eaves.of(side), self.normals.of(side), self.across())
@@ -96,15 +97,15 @@ impl Corner {
         thickness / 2.0 / self.plan_angle(side).cos()
     }
 
-    /// What a ridge or beam that runs along one eave takes off the hip or valley, level along it: half of its thickness on
-    /// the slant.
+    /// What a ridge or beam that runs along one eave takes off the hip or valley, level along it: half of its thickness
+    /// on the slant.
     #[must_use]
     pub fn ridge_shortening(&self, side: Side, thickness: Length) -> Length {
         thickness / 2.0 / self.plan_angle(side).sin()
     }
 
-    /// How far an unbacked hip of this thickness, centred on its line, is lowered so that the corner of one side lies in its
-    /// plane. Lowered by the larger, the other corner of an unequal hip stays low.
+    /// How far an unbacked hip of this thickness, centred on its line, is lowered so that the corner of one side lies
+    /// in its plane. Lowered by the larger, the other corner of an unequal hip stays low.
     #[must_use]
     pub fn drop(&self, thickness: Length) -> Sides<Length> {
         Sides::each(|side| thickness / 2.0 * self.fall(side))

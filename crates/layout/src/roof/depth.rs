@@ -9,8 +9,8 @@ use super::corner::Corner;
 use super::error::{RoofError, positive};
 use super::plane::Sides;
 
-/// The depth of a hip or valley against the cut end of its jacks, read in both of the ways that officials read the code. This is not a
-/// strength check.
+/// The depth of a hip or valley against the cut end of its jacks, read in both of the ways that officials read the
+/// code. This is not a strength check.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HipDepth {
     /// Depth of the jacks' plumb cut; the deeper of both sides.

@@ -4,7 +4,7 @@ use core::fmt;
 
 use measure::{Angle, Length, Slope};
 
-use super::plane::{STEEPEST, Side, Sides};
+use super::plane::{FLATTEST, STEEPEST, Side, Sides};
 
 /// Why a roof, or a stick of it, is not worked out.
 #[derive(Clone, Debug, PartialEq)]
@@ -75,6 +75,13 @@ pub enum RoofError {
         /// What was given.
         given: Angle,
     },
+    /// A plan without a wing.
+    NoWing,
+    /// An end that runs into a wing where there is none.
+    IntoNothing {
+        /// The wing, counted from 1.
+        wing: usize,
+    },
     /// A common rafter of another pitch than the plane that its jacks lie in.
     OtherPitch {
         /// The plane.
@@ -106,20 +113,20 @@ impl fmt::Display for RoofError {
             }
             Self::Pitch { given } => write!(
                 f,
-                "A pitch of {} in 12 is no roof that can be cut here. Give more than 0 and up to {} in 12.",
+                "A pitch of {} in 12 is no roof that can be cut here. Give {} to {} in 12.",
                 given.rise_in_twelve(),
+                FLATTEST.rise_in_twelve(),
                 STEEPEST.rise_in_twelve()
             ),
             Self::CornerAngle { given } => write!(
                 f,
-                "Eaves at {} degrees make no corner. Give an angle between 0 and 180 degrees; a square corner is 90.",
+                "Eaves at {} degrees make no corner. Give 1 to 179 degrees; a square corner is 90.",
                 given.degrees()
             ),
             Self::LeansPast { side, pitches, corner } => write!(
                 f,
-                "{} in 12 and {} in 12 at a corner of {} degrees meet in a line that leans past the square of eave {side}: \
-                 the flatter roof never climbs to it there. Bring the two pitches closer, or draw the corner with the two \
-                 eaves in another way.",
+                "{} in 12 and {} in 12 at a corner of {} degrees meet in a line that leans past the square of eave {side}: the \
+                 flatter roof never climbs to it there. Bring the two pitches closer, or frame that corner with a gable.",
                 pitches.a.rise_in_twelve(),
                 pitches.b.rise_in_twelve(),
                 corner.degrees()
@@ -132,7 +139,7 @@ impl fmt::Display for RoofError {
                 taken.inches()
             ),
             Self::TooMany { what, most } => {
-                write!(f, "There would be more than {most} {what}. Give a wider spacing or a shorter run.")
+                write!(f, "There would be more than {most} {what}. Give a wider spacing, a shorter run or fewer parts.")
             }
             Self::NeverMeets { lower, upper } => write!(
                 f,
@@ -145,9 +152,15 @@ impl fmt::Display for RoofError {
             }
             Self::KneeAngle { given } => write!(
                 f,
-                "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 and less \
-                 than 90.",
+                "A knee at {} degrees above level is not on the half circle between plate and ridge. Give more than 0 \
+                 and less than 90.",
                 given.degrees()
+            ),
+            Self::NoWing => f.write_str("The plan has no wing. Give one rectangle or more."),
+            Self::IntoNothing { wing } => write!(
+                f,
+                "Wing {wing} has an end that runs into another wing, and none is there. Give that end a gable or a \
+                 hip, or move the wings together."
             ),
             Self::OtherPitch { side, given, plane } => write!(
                 f,

@@ -29,8 +29,8 @@ pub struct GableStuds {
     pub top_cut: Angle,
 }
 
-/// Lays out the studs under one rafter: the first so far from the outer face of its plate, the others at the spacing, up to the
-/// ridge. A place where the rafter is too low for a stud has none.
+/// Lays out the studs under one rafter: the first so far from the outer face of its plate, the others at the spacing,
+/// up to the ridge. A place where the rafter is too low for a stud has none.
 ///
 /// Source: geometry; a naval training course prints the difference at 6 in 12.
 ///

@@ -29,7 +29,8 @@ pub struct GambrelAnswer {
     pub knee_height: Length,
     /// Height of the ridge.
     pub height: Length,
-    /// Mitre of each rafter at the knee, from square, where they meet in line. On a plate there both are cut plumb and level.
+    /// Mitre of each rafter at the knee, from square, where they meet in line. On a plate there both are cut plumb and
+    /// level.
     pub knee_mitre: Angle,
 }
 
@@ -58,8 +59,8 @@ pub fn gambrel(given: &Gambrel) -> Result<GambrelAnswer, RoofError> {
     })
 }
 
-/// The gambrel whose plate, knee and ridge lie on a half circle over the span. `knee_angle` is how high the radius to the knee
-/// stands above level: 45 degrees is the usual one.
+/// The gambrel whose plate, knee and ridge lie on a half circle over the span. `knee_angle` is how high the radius to
+/// the knee stands above level: 45 degrees is the usual one.
 ///
 /// Source: inscribed angles.
 ///

@@ -7,7 +7,7 @@ use super::corner::{Corner, Meeting};
 use super::cut::Cut;
 use super::error::{RoofError, not_negative, positive};
 use super::hip_space::{self, HipSeat};
-use super::plane::{Side, Sides, rise};
+use super::plane::{Side, Sides};
 use super::stick::{Stick, stock_length};
 use super::wall_offset::{Bearing, WallOffset};
 
@@ -43,7 +43,8 @@ pub enum HipHead {
 /// How the top of a hip or valley is brought into the planes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TopEdge {
-    /// Left square. A hip is dropped, centred, by the larger of its two drops; a valley is set with its centre on the line.
+    /// Left square. A hip is dropped, centred, by the larger of its two drops; a valley is set with its centre on the
+    /// line.
     Square,
     /// Left square, dropped and moved sideways so that both corners touch. A valley is set as [`TopEdge::Square`].
     SquareAndSlid,
@@ -108,7 +109,8 @@ pub struct HipAnswer {
     pub above_plate: Length,
     /// Its seat.
     pub seat: HipSeat,
-    /// How far ahead of each side face a plate corner under the middle stands: cope the heel so much, or cut it on the middle.
+    /// How far ahead of each side face a plate corner under the middle stands: cope the heel so much, or cut it on the
+    /// middle.
     pub cope: Sides<Length>,
     /// Next length that is sold.
     pub stock: Length,
@@ -234,11 +236,5 @@ impl Hip {
     /// Height of the plate of the wall it bears on, above the point where the planes meet over the fascia corner.
     pub(super) fn plate(&self, tail_run: Length, above_plate: Length, drop: Length) -> Length {
         self.corner.rise(tail_run) - drop - above_plate
-    }
-
-    /// Peak of the roof above the plate of wall A.
-    #[must_use]
-    pub fn peak(&self) -> Length {
-        self.above_plate.a + rise(self.run_a, self.corner.pitch(Side::A))
     }
 }

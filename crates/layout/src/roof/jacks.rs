@@ -41,8 +41,8 @@ pub struct Jacks {
     pub start: Start,
 }
 
-/// One jack. A hip jack's lengths are from the heel's plumb line to the hip, a valley jack's from the ridge to the valley; on the
-/// top edge.
+/// One jack. A hip jack's lengths are from the heel's plumb line to the hip, a valley jack's from the ridge to the
+/// valley; on the top edge.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Jack {
     /// Along the eave, from where the hip or valley passes over the wall line to the middle of the jack.
@@ -80,10 +80,11 @@ pub struct JacksAnswer {
     pub common: CommonAnswer,
 }
 
-/// Lays out the jacks of one plane. A place so near the end of the line that the cheek leaves no short point has no jack.
+/// Lays out the jacks of one plane. A place so near the end of the line that the cheek leaves no short point has no
+/// jack.
 ///
-/// Source: planes in space. A valley jack loses half of the ridge at the ridge, where it is square in plan; one manual takes the
-/// allowance of 45 degrees there, and is not followed.
+/// Source: planes in space. A valley jack loses half of the ridge at the ridge, where it is square in plan; one manual
+/// takes the allowance of 45 degrees there, and is not followed.
 ///
 /// # Errors
 /// A common of another pitch, sizes of nothing, a gap wider than the spacing, and more than 500 jacks.

@@ -1,11 +1,15 @@
 //! Hand-cut roofs: planes that meet along lines, and the sticks that follow them.
 //!
-//! Where to look: [`Corner`] solves two planes over a corner, equal or not, at any angle, with every bevel that follows;
-//! [`common()`] lays out a common rafter, [`birdsmouth()`] its seat; [`hip()`] a hip or valley,
-//! [`jacks()`] the jacks along it. Every stick is a [`Stick`] with [`Mark`]s on both faces.
+//! Where to look: [`Corner`] solves two planes over a corner, equal or not, at any angle, with every bevel that
+//! follows. [`common()`] lays out a common rafter, [`birdsmouth()`] its seat; [`hip()`] a hip or valley, [`two_ply()`]
+//! one of two plies, [`hip_depth()`] how deep it must be, [`under_hip()`] a post under it; [`jacks()`] the jacks along
+//! it, [`hip_valley_cripple()`] and [`valley_cripple()`] those between two lines. [`overlay()`], [`gable_dormer()`],
+//! [`shed_dormer()`], [`gable_studs()`], [`polygon()`], [`gambrel()`], [`shed()`] and [`hip_ridge()`] are roofs and
+//! parts of their own, [`sheathing()`] has the courses of a plane, and [`roof_plan()`] the lines over wings at right
+//! angles. A rafter is a [`Stick`] with [`Mark`]s on both faces.
 //!
-//! Two conventions of angles are in use, and a [`Cut`] names both: from square, as a saw's scale reads, and from the axis, as a
-//! bevel along the edge reads. Lengths run along the measuring line, the top edge.
+//! Two conventions of angles are in use, and a [`Cut`] names both: from square, as a saw's scale reads, and from the
+//! axis, as a bevel along the edge reads. Lengths run along the measuring line, the top edge.
 
 mod birdsmouth;
 mod common;
@@ -23,6 +27,8 @@ mod hip_space;
 mod jack_space;
 mod jacks;
 mod overlay;
+mod plan;
+mod plan_lines;
 mod plane;
 mod polygon;
 mod ridge;
@@ -32,13 +38,15 @@ mod shed;
 mod space;
 mod stick;
 mod two_ply;
+mod under_hip;
 mod wall_offset;
+mod wing;
 
 pub use birdsmouth::{Birdsmouth, BirdsmouthAnswer, TailRule, birdsmouth};
 pub use common::{Common, CommonAnswer, Tail, common};
 pub use corner::{Corner, Meeting};
 pub use corner_cuts::DropAndSlide;
-pub use cripples::{Cripple, CrippleEnd, hip_valley_cripple, valley_cripple};
+pub use cripples::{Cripple, CrippleEnd, CrippleStock, hip_valley_cripple, valley_cripple};
 pub use cut::{Cut, DIAGONAL_RUN, Under};
 pub use depth::{HipDepth, hip_depth};
 pub use dormer::{GableDormer, GableDormerAnswer, ShedDormer, ShedDormerAnswer, gable_dormer, shed_dormer};
@@ -49,7 +57,8 @@ pub use hip::{Hip, HipAnswer, HipHead, TopEdge, hip};
 pub use hip_space::HipSeat;
 pub use jacks::{Jack, Jacks, JacksAnswer, Start, jacks};
 pub use overlay::{Overlay, OverlayAnswer, overlay};
-pub use plane::{STEEPEST, Side, Sides, along_slope, rise};
+pub use plan::{LineEnd, LineKind, PlanPlane, RoofLine, roof_plan};
+pub use plane::{FLATTEST, STEEPEST, Side, Sides, along_slope, rise};
 pub use polygon::{Polygon, PolygonAnswer, polygon};
 pub use ridge::{Ridge, RidgeHeight, RidgeReading};
 pub use ridges::{RidgeEnds, UnequalWalls, hip_ridge, pitch_for_same_ridge, ridge_difference, unequal_walls};
@@ -57,4 +66,6 @@ pub use sheathing::{Course, SheathedPlane, SheathingAnswer, SheathingEnd, sheath
 pub use shed::{Shed, ShedAnswer, shed};
 pub use stick::{Edge, Face, Mark, Spot, Stick, StickCut, stock_length};
 pub use two_ply::{Ply, ThinnerFace, TwoPly, TwoPlyAnswer, two_ply};
+pub use under_hip::{UnderHip, UnderHipAnswer, under_hip};
 pub use wall_offset::{Bearing, WallOffset};
+pub use wing::{Falls, PlanPoint, RidgeRuns, Wing, WingEnd};

@@ -10,6 +10,9 @@ use super::space::{Plane, UP, Vector};
 /// The steepest roof that is worked, some 80 degrees: what a pitch is read up to.
 pub const STEEPEST: Slope = Slope::from_rise_in_twelve(68.0);
 
+/// The flattest roof that is worked: a sixteenth in 12, the finest rise that is set on a square.
+pub const FLATTEST: Slope = Slope::from_rise_in_twelve(1.0 / 16.0);
+
 /// One of the two planes over a corner.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Side {
@@ -75,7 +78,7 @@ impl<T: Copy> Sides<T> {
 
 /// Refuses what is no pitch of a roof.
 pub(super) fn pitched(given: Slope) -> Result<(), RoofError> {
-    if given > Slope::ZERO && given <= STEEPEST { Ok(()) } else { Err(RoofError::Pitch { given }) }
+    if given >= FLATTEST && given <= STEEPEST { Ok(()) } else { Err(RoofError::Pitch { given }) }
 }
 
 /// Rise over run: the tangent of the slope angle.

@@ -30,8 +30,8 @@ pub struct PolygonAnswer {
     pub hip_length: Length,
 }
 
-/// Lays out a roof over a regular polygon. Its hips meet in the middle: on a post, each is cut square and loses half of what the post
-/// measures across its flats.
+/// Lays out a roof over a regular polygon. Its hips meet in the middle: on a post, each is cut square and loses half of
+/// what the post measures across its flats.
 ///
 /// Source: geometry of the regular polygon.
 ///

@@ -5,7 +5,8 @@ use measure::{Length, Slope};
 use super::error::{RoofError, positive};
 use super::plane::{pitched, ratio, rise};
 
-/// How much higher the ridge over the wider of two wings is; one pitch and one plate. Below zero where the first is narrower.
+/// How much higher the ridge over the wider of two wings is; one pitch and one plate. Below zero where the first is
+/// narrower.
 ///
 /// Source: geometry.
 ///

@@ -12,8 +12,8 @@ pub struct Shed {
     pub pitch: Slope,
     /// Level, from the outer face of the low wall to the outer face of the high wall.
     pub width: Length,
-    /// Where the upper heel stands: from the outer face of the high wall in to it. Nothing for its outer face, the plate's
-    /// width for its inner one.
+    /// Where the upper heel stands: from the outer face of the high wall in to it. Nothing for its outer face, the
+    /// plate's width for its inner one.
     pub upper_heel_in: Length,
     /// Level overhangs past the low wall and past the outer face of the high one.
     pub overhangs: [Length; 2],

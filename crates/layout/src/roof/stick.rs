@@ -196,29 +196,25 @@ impl Piece {
     }
 
     fn cuts(&self, planes: &Planes<'_>) -> Vec<StickCut> {
-        let end = |planes: &[Plane], spots: [Spot; 2]| -> Vec<StickCut> {
-            let both = planes.len() > 1;
-            let of = |(plane, spot): (&Plane, Spot)| StickCut {
-                spot,
-                face: if both { self.faced(*plane) } else { Face::Middle },
-                cut: self.cut(*plane),
+        let end = |(planes, ends): (&[Plane], Ends), spots: [Spot; 2], low| {
+            let of = |(plane, spot): (&Plane, Spot)| {
+                let face = if planes.len() > 1 { self.faced(*plane, ends, low) } else { Face::Middle };
+                StickCut { spot, face, cut: self.cut(*plane) }
             };
-            planes.iter().zip(spots).map(of).collect()
+            planes.iter().zip(spots).map(of).collect::<Vec<_>>()
         };
-        let mut cuts = end(planes.head.0, [Spot::Head, Spot::SecondHead]);
-        cuts.extend(planes.notches.iter().map(|(spot, plane)| StickCut {
-            spot: *spot,
-            face: Face::Middle,
-            cut: self.cut(*plane),
-        }));
-        cuts.extend(end(planes.tail.0, [Spot::Tail, Spot::SecondTail]));
+        let notch = |(spot, plane): &(Spot, Plane)| StickCut { spot: *spot, face: Face::Middle, cut: self.cut(*plane) };
+        let mut cuts = end(planes.head, [Spot::Head, Spot::SecondHead], false);
+        cuts.extend(planes.notches.iter().map(notch));
+        cuts.extend(end(planes.tail, [Spot::Tail, Spot::SecondTail], true));
         cuts
     }
 
-    /// The side face that a plane of a pointed end looks to.
-    fn faced(&self, plane: Plane) -> Face {
+    /// The side face that one of two planes at an end takes.
+    fn faced(&self, plane: Plane, ends: Ends, low: bool) -> Face {
         let turned = plane.normal.dot(self.right) * plane.normal.dot(self.axis).signum();
-        if turned > 0.0 { Face::Right } else { Face::Left }
+        let first_met_rules = low != (ends == Ends::Pointed);
+        if (turned > 0.0) == first_met_rules { Face::Right } else { Face::Left }
     }
 
     fn end(&self, (planes, ends): (&[Plane], Ends), edge: Edge, face: Face, low: bool) -> Option<f64> {

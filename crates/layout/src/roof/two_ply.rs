@@ -14,8 +14,8 @@ pub struct TwoPly {
     pub corner: Corner,
     /// Thickness of one ply.
     pub ply: Length,
-    /// Depth that must be left at the thinner face of each ply: what a strength check is given, unless the plies are proved to
-    /// work together.
+    /// Depth that must be left at the thinner face of each ply: what a strength check is given, unless the plies are
+    /// proved to work together.
     pub depth_left: Length,
 }
 

@@ -14,11 +14,12 @@ pub enum Bearing {
     Wall(Side),
 }
 
-/// Where a hip or valley passes the walls when the fascia is level all round, and the two ways to bring it over the corner.
+/// Where a hip or valley passes the walls when the fascia is level all round, and the two ways to bring it over the
+/// corner.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WallOffset {
-    /// Along each wall line from the corner to where the line passes over it. Above zero is on the wall for a hip and off it
-    /// for a valley, whose walls run the other way.
+    /// Along each wall line from the corner to where the line passes over it. Above zero is on the wall for a hip and
+    /// off it for a valley, whose walls run the other way.
     pub on: Sides<Length>,
     /// What it bears on.
     pub bearing: Bearing,
@@ -33,8 +34,8 @@ pub struct WallOffset {
 impl Corner {
     /// Where the line passes the walls, with these overhangs and these heights of the planes above their own plates.
     ///
-    /// The planes meet over the fascia corner. So with one overhang all round a hip bears on the wall under the steeper roof,
-    /// a valley on the wall under the flatter.
+    /// The planes meet over the fascia corner. So with one overhang all round a hip bears on the wall under the steeper
+    /// roof, a valley on the wall under the flatter.
     #[must_use]
     pub fn wall_offset(&self, overhangs: Sides<Length>, above_plate: Sides<Length>) -> WallOffset {
         /// Offsets below the digits of a tape are none.
