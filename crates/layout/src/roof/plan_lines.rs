@@ -10,9 +10,12 @@ use super::wing::{Bounds, PlanPoint, WingPlane};
 
 /// Two points closer than this in plan are one: some thousandth of the finest mark of a tape.
 const ONE_POINT: f64 = 1e-5;
-/// How far to either side of a line the roof is looked at; nothing that is drawn is narrower.
-const ASIDE: f64 = 1e-3;
-/// Heights closer than this over such a step are one surface.
+/// How far to either side of a line the roof is looked at, at the most: nearer than [`ONE_POINT`], so that no other line lies
+/// between.
+const ASIDE: f64 = 4e-6;
+/// The same as a share of a short piece's length, so that no line that crosses at its ends is met.
+const ASIDE_OF_A_PIECE: f64 = 1e-3;
+/// Heights at one place that are closer than this are one surface, and slopes that differ by less are one slope.
 const ONE_HEIGHT: f64 = 1e-6;
 
 type Point = [f64; 2];
@@ -64,8 +67,7 @@ impl Surface {
         }
         let over = self.wings.iter().filter(|wing| holds(&wing.bounds, at));
         let lowest = |wing: &Over| wing.planes.iter().copied().reduce(|low, next| lower(low, next, at));
-        over.filter_map(lowest)
-            .reduce(|high, next| if next.height(at) > high.height(at) + ONE_HEIGHT { next } else { high })
+        over.filter_map(lowest).reduce(|high, next| if next.height(at) > high.height(at) { next } else { high })
     }
 
     fn planes(&self) -> Vec<WingPlane> {
@@ -120,7 +122,8 @@ fn look(surface: &Surface, line: Along, from: f64, to: f64) -> Option<Piece> {
     let middle = line.at((from + to) / 2.0);
     let [dx, dy] = line.direction;
     let aside = |by: f64| surface.plane_at([middle[0] - dy * by, middle[1] + dx * by]);
-    let sides = [aside(ASIDE), aside(-ASIDE)];
+    let by = ASIDE.min((to - from) * ASIDE_OF_A_PIECE);
+    let sides = [aside(by), aside(-by)];
     let kind = kind(sides, line, middle)?;
     let ends = [line.at(from), line.at(to)];
     let higher = |at: Point| sides.iter().flatten().map(|plane| plane.height(at)).fold(f64::NEG_INFINITY, f64::max);
