@@ -3,6 +3,7 @@
 use layout::wall::{
     Backing, Braced, Ceiling, End, Header, Heights, LaidWall, Layout, Notice, OnPlates, Opening, Part, Partition, Post,
     PullTo, RoughSize, Spacing, Span, Wall, WallError, XSide, board_feet, door_head, nails_in_sheet,
+    studs_by_the_pocketbook,
 };
 use measure::{Denominator, Length, Rounding};
 
@@ -66,6 +67,7 @@ fn the_sheet_s_plain_wall() {
 #[test]
 fn sixty_feet_of_studs() {
     assert_eq!(full_height(&wall(720.0, Spacing::Sixteen).lay_out().unwrap()), 46);
+    equals(inches(studs_by_the_pocketbook(Length::from_feet(60.0))), 46.0);
 }
 
 /// Source: the sheet's B1: 19.2 is 96/5; marks at 19-3/16, 38-3/8, 57-5/8, 76-13/16, 96, each rounded from its own product.
@@ -216,8 +218,8 @@ fn a_layout_stud_stands_tight_beside_a_king() {
     let stud = laid.marks.iter().find(|mark| mark.layout == Some(inches(48.0))).unwrap();
     equals(stud.centre, 47.0);
     equals(stud.off_layout().unwrap(), -1.0);
-    // King from 47.5: 1/2 in of wood on that side, and the edge is served.
-    let laid = Wall { openings: vec![door(50.5, 36.0)], ..wall(144.0, Spacing::Sixteen) }.lay_out().unwrap();
+    // King from 47-3/8, centered 1/8 in off: it serves the edge.
+    let laid = Wall { openings: vec![door(50.375, 36.0)], ..wall(144.0, Spacing::Sixteen) }.lay_out().unwrap();
     assert!(laid.marks.iter().all(|mark| mark.layout != Some(inches(48.0))));
 }
 

@@ -8,6 +8,7 @@
 //! follow their roof.
 
 mod backing;
+mod blocks;
 mod check;
 mod error;
 mod height;
@@ -30,14 +31,16 @@ pub use nails::{SheetNails, nails_in_sheet};
 pub use notice::Notice;
 pub use opening::{Header, Opening, RoughSize, SHORTEST_CRIPPLE};
 pub use panels::{Lay, Sheets};
-pub use piece::{Cut, Mark, OnPlates, Part, Piece, board_feet};
+pub use piece::{Cut, Mark, OnPlates, Part, Piece, board_feet, studs_by_the_pocketbook};
 pub use plates::{JOINT_OFFSET, PLATE_JOINTS, PlatePiece};
 pub use row::{EDGE_BEARING, SPACING_TOLERANCE, Span};
 pub use sheets::{ChalkLine, Sheet};
 pub use spacing::{Layout, NoModule, PullTo, Spacing, XSide};
 
 pub(crate) use piece::cut_list;
+pub(crate) use plates::joints as board_joints;
 pub(crate) use row::{NOISE, Settled, bears, settle, solids};
+pub(crate) use sheets::joints as sheet_joints;
 
 use measure::Length;
 use studs::Standing;
@@ -143,7 +146,7 @@ impl Wall {
         let standing = studs::stand(self)?;
         let mut pieces = studs::pieces(self, &standing);
         let cripples = openings::frame(self, &mut pieces, &mut notices);
-        studs::back(self, &standing, &mut pieces, &mut notices);
+        blocks::back(self, &standing, &mut pieces, &mut notices);
         let plates = plates::plates(self, &standing, &mut notices);
         pieces.extend(plates::as_they_stand(self, &plates));
         let sheets = sheets::sheets(self, &standing, &cripples, &mut pieces, &mut notices);

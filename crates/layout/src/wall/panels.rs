@@ -71,13 +71,13 @@ impl Sheets {
     }
 
     /// From joint to joint of sheets so long by name.
-    pub(super) fn pitch(&self, measure: Length) -> Length {
+    pub(crate) fn pitch(&self, measure: Length) -> Length {
         if self.sized_for_spacing { measure } else { measure + self.gap }
     }
 
     /// A sheet between the middles of its joints. Sheets that are sized for it keep half a gap from the ends as well, so
     /// that each is as wide as it was made.
-    pub(super) fn edges(&self, from: Length, to: Length, run: Span, measure: Length) -> Span {
+    pub(crate) fn edges(&self, from: Length, to: Length, run: Span, measure: Length) -> Span {
         let half_gap = self.gap / 2.0;
         let at_end = if self.sized_for_spacing { half_gap } else { Length::ZERO };
         let from = from + if from > run.from { half_gap } else { at_end };

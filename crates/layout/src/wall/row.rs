@@ -6,12 +6,14 @@ use measure::Length;
 pub(crate) const NOISE: Length = Length::from_inches(1e-6);
 /// Pieces closer than this to each other count as touching.
 const TOUCHING: Length = Length::from_inches(1.0 / 16.0);
-/// Wood wanted on each side of a center that a sheet's edge may land on: room for a nail 3/8 in from the edge and wood
-/// beyond it. A piece that gives it stands no farther than 1/4 in off, which is the trade's tolerance for a bay.
+/// Wood wanted on each side of a sheet's edge: room for a nail 3/8 in from the edge and wood beyond it.
 /// Source: common practice.
 pub const EDGE_BEARING: Length = Length::from_inches(0.5);
 /// What a bay may be over its spacing. Source: common practice.
 pub const SPACING_TOLERANCE: Length = Length::from_inches(0.25);
+/// Wood that ends so much short of where a piece on the mark would end serves as well. A bay between two such is over by
+/// no more than [`SPACING_TOLERANCE`]. Source: a site target for studs at sheets' edges (from memory).
+const OFF_CENTRE: Length = Length::from_inches(1.0 / 8.0);
 
 /// From here to there along a plate.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -82,8 +84,11 @@ pub(crate) fn solids(pieces: impl IntoIterator<Item = Span>) -> Vec<Span> {
 
 /// Whether a sheet's edge here has wood on each side.
 pub(crate) fn bears(at: Length, solids: &[Span]) -> bool {
-    let wood = |solid: &Span| solid.from + EDGE_BEARING <= at + NOISE && at + EDGE_BEARING <= solid.to + NOISE;
-    solids.iter().any(wood)
+    has_wood(at, EDGE_BEARING, solids)
+}
+
+fn has_wood(at: Length, each_side: Length, solids: &[Span]) -> bool {
+    solids.iter().any(|solid| solid.from + each_side <= at + NOISE && at + each_side <= solid.to + NOISE)
 }
 
 /// What becomes of a layout center.
@@ -103,7 +108,8 @@ pub(crate) fn settle(mark: Length, thickness: Length, wood: &[Span], taken: &[Sp
     if free(mark) {
         return Settled::At(mark);
     }
-    if bears(mark, &solids(wood.iter().copied())) {
+    let serving = EDGE_BEARING.max(thickness / 2.0 - OFF_CENTRE);
+    if has_wood(mark, serving, &solids(wood.iter().copied())) {
         return Settled::Served;
     }
     let serves = |centre: Length| {

@@ -74,7 +74,7 @@ pub(super) fn sheets(
 
 /// Where sheets begin and end in a run, at joints' middles; the first is as long as the stagger where there is one. A rest no wider than
 /// the gap is none.
-fn joints(run: Span, sheets: &Sheets, measure: Length, stagger: Length) -> Vec<Length> {
+pub(crate) fn joints(run: Span, sheets: &Sheets, measure: Length, stagger: Length) -> Vec<Length> {
     let pitch = sheets.pitch(measure);
     let first = if stagger > Length::ZERO { stagger } else { pitch };
     // The gap past a full sheet has its middle half a gap beyond it.
