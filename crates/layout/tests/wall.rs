@@ -315,3 +315,16 @@ fn the_frame_s_diagonal() {
     let heights = Heights::usual(inches(93.0));
     equals(Wall { heights, ..wall(128.0, Spacing::Sixteen) }.lay_out().unwrap().diagonal, 160.0);
 }
+
+/// Two posts that each end 1/2 in past a mark, a bay apart, once left a bay 5/16 in over between them. Now the mark that has
+/// less than 5/8 in of wood takes a stud tight beside the post. Ours.
+#[test]
+fn a_bay_between_two_posts_that_serve_marks() {
+    let post = |centre: f64| Post { centre: inches(centre), plies: 1 };
+    let given = Wall { posts: vec![post(111.75), post(128.0625)], ..wall(200.0, Spacing::Sixteen) };
+    let laid = given.lay_out().unwrap();
+    assert_eq!(laid.notices, []);
+    let beside = laid.marks.iter().find(|mark| mark.layout == Some(inches(112.0))).unwrap();
+    equals(beside.centre, 113.25);
+    assert!(laid.marks.iter().all(|mark| mark.layout != Some(inches(128.0))));
+}
