@@ -106,6 +106,9 @@ pub fn counts(id: &str, reading: &Reading) -> bool {
     let lifts = Lifts::of(reading);
     let roof_tie = if lifts == Lifts::Gable { "outlooker_tie" } else { "rafter_tie" };
     let panels = ["plate_tie", "floor_tie", "sill_tie"].iter().any(|tie| is_panels(reading, tie));
+    if lifts == Lifts::Gable && reading.word("rake_held") == Some("ladder") {
+        return ["uplift_of", "rake_held", "rake_overhang"].contains(&id);
+    }
     belongs(id, lifts)
         && match id {
             "floor_tie" => reading.word("uplift_storeys") != Some("1"),

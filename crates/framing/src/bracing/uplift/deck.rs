@@ -11,11 +11,11 @@ use members::working::{Basis, Part};
 
 use super::Lifts;
 use super::pressures::{Of, Pull, SMALL, pull};
-use crate::bracing::nail_joint::factored;
+use crate::bracing::nail_joint::{factored, fine};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::site::input;
-use crate::words::{self, figure};
+use crate::words::figure;
 
 /// The nails as they were read.
 pub(super) struct Nailed {
@@ -130,7 +130,7 @@ impl Deck {
         factored(&mut part, ("W'", "its shank holds"), (shank.reference, &shank.factors), shank.adjusted);
         if let Some(head) = &value.pull_through {
             let basis = Basis::Published(head.reference.source);
-            let says = format!("pull-through of its head of {}", words::inches(head.head));
+            let says = format!("pull-through of its head of {}", fine(head.head));
             part.step("W_H", says, "", (head.reference.value.pounds(), "lb"), basis);
             factored(&mut part, ("W_H'", "its head holds"), (head.reference.value, &head.factors), head.adjusted);
         }

@@ -12,7 +12,7 @@ use super::pressures::{Of, Pull, pull};
 use super::says::{Found, finished, reply};
 use super::ties::wall_ties;
 use super::wall::{about_deck, ask_sides, chain, sides_asked};
-use super::{Asks, Lifts, asked, asks_the_engineer};
+use super::{Asks, Lifts, asked, asks_the_engineer, panels};
 use crate::bracing::ties::tie;
 use crate::quick::reply::QuickReply;
 use crate::quick::say::{fact, unworked};
@@ -48,7 +48,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         Err(sentence) => return Some(asks_the_engineer(about, OF_THE_RAKE, sentence)),
     };
     let along = (lifted.ties.at_wall / lifted.rake.spacing).max(LineLoad::ZERO);
-    let (rolls, sides) = (ties.rolls_plate(), sides_asked(&ties));
+    let (rolls, sides, lapped) = (ties.rolls_plate(), sides_asked(&ties), ties.has_lapped_panels());
     let mut chain = chain(reading, ties, (along, UpliftBasis::Computed), lifted.rake.spacing)?;
     let deck = deck(reading, &mut about, nailed);
     chain.sheathing = deck.as_ref().map(|deck| deck.sheathing());
@@ -70,13 +70,15 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         ),
     ];
     let part = working(&lifted, along);
-    let mut reply = reply(reading, &mut about, Found { lifts: Lifts::Gable, answer, rolls, facts, part });
+    let reply = reply(reading, &mut about, Found { lifts: Lifts::Gable, answer, rolls, facts, part });
     if lifted.ties.at_truss.pounds() <= 0.0 {
         about.say("The inner ends of the outlookers are pressed down in this wind; they are nailed to the truss all the same.");
     }
     ask_sides(&mut about, sides);
+    if lapped {
+        panels::say(&mut about);
+    }
     about_deck(&mut about, deck.as_ref());
-    reply.by_code.clear();
     about.say("Gable ends are not in the code's table of ties.");
     about.say("How the gable wall stands against the wind that pushes at it is not worked here, nor the truss that the outlookers pull up.");
     Some(finished(about, reply))

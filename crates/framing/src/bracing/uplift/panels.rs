@@ -7,6 +7,7 @@ use measure::LineLoad;
 use standards::sdpws_2015::uplift::NailRows;
 
 use crate::reading::Reading;
+use crate::site::about::About;
 
 /// Whether an input names the panels as what holds.
 pub(super) fn is_panels(reading: &Reading, id: &str) -> bool {
@@ -32,6 +33,12 @@ pub(super) fn lapped(reading: &mut Reading) -> Option<Option<Tie>> {
         Some(shear) => lapping(&nailing, &framing(reading)?, (rows, spacing), LineLoad::from_plf(shear)),
         None => Tie::Unknown,
     }))
+}
+
+/// What is to be known where panels hold the wall down.
+pub(super) fn say(about: &mut About<'_>) {
+    about.say("The bolts of these panels take their shear too: Anchor bolts has both. Beside openings straps hold the wall down, not panels.");
+    about.say("Two rows of nails stand 1/2\" apart or more, staggered, 3/4\" from the edges of the plate (SDPWS 2015 4.4, from memory).");
 }
 
 /// What the panels are nailed to; for their shear the later edition, with hold-downs in the bay, is the careful one.

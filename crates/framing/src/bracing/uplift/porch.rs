@@ -66,6 +66,9 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let facts = facts(&lifted);
     let part = working(&lifted);
     let mut reply = reply(reading, &mut about, Found { lifts: Lifts::Porch, answer, rolls: false, facts, part });
+    if lifted.on_beam.is_none() {
+        about.ask("porch_lift", "What lifts the porch's roof? Without it the ties of its rafters are not looked at.");
+    }
     if lifted.posts.len() > 1 {
         reply.tables.push(posts(&lifted.posts));
     }

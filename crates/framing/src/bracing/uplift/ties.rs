@@ -21,6 +21,11 @@ pub(super) struct WallTies {
 }
 
 impl WallTies {
+    /// Whether panels are nailed for uplift beside their shear at any of the links.
+    pub(super) fn has_lapped_panels(&self) -> bool {
+        [&self.plate, &self.floor, &self.sill].iter().any(|tie| matches!(tie, Tie::Panels(_)))
+    }
+
     /// Whether the ties at the plate would roll it: they are not on the side of what goes on below. On the inside they do
     /// unless ties at the studs go on there.
     pub(super) fn rolls_plate(&self) -> bool {
@@ -35,7 +40,8 @@ impl WallTies {
 
 /// Whether an input gives a load of a tie's label.
 pub(super) fn is_load(reading: &Reading, id: &str) -> bool {
-    reading.word(id).is_some_and(|text| read_number(text.trim(), &["lb", "lbs", "pounds"]).is_ok_and(|load| load > 0.0))
+    let is_load = |text: &str| read_number(text.trim(), &["lb", "lbs", "pounds"]).is_ok_and(|load| load > 0.0);
+    reading.word(id).is_some_and(|text| is_load(&text.to_ascii_lowercase()))
 }
 
 /// Reads the ties of a wall; what is wrong with one is said at its input.

@@ -10,7 +10,7 @@ use super::deck::{deck, nailed};
 use super::lifted::{Lifted, lifted};
 use super::says::{Found, finished, reply};
 use super::ties::{WallTies, bolts, wall_ties};
-use super::{Asks, Lifts, asked, asks_the_engineer, by_code};
+use super::{Asks, Lifts, asked, asks_the_engineer, by_code, panels};
 use crate::bracing::NOT_ENOUGH;
 use crate::quick::read::plf;
 use crate::quick::reply::QuickReply;
@@ -32,7 +32,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     };
     let rolls = ties.rolls_plate();
     let toe_nails = by_code::toe_nails(reading, &ties.roof);
-    let sides = sides_asked(&ties);
+    let (sides, lapped) = (sides_asked(&ties), ties.has_lapped_panels());
     let mut chain = chain(reading, ties, (lifted.along, lifted.basis), reading.length("rafter_every")?)?;
     let deck = deck(reading, &mut about, nailed);
     chain.sheathing = deck.as_ref().map(|deck| deck.sheathing());
@@ -46,11 +46,17 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     part.step("u", lifted.says.as_str(), "", (lifted.along.plf(), "plf"), lifted.source);
     let mut reply = reply(reading, &mut about, Found { lifts: Lifts::Wall, answer, rolls, facts, part });
     ask_sides(&mut about, sides);
+    if lapped {
+        panels::say(&mut about);
+    }
     about_deck(&mut about, deck.as_ref());
     ridge(reading, &mut about, &mut reply, &lifted);
     reply.by_code.extend(by_code::table_of_ties(reading));
     if let Some(rule) = toe_nails {
         reply.forbidden = rule.holds == Some(false) && reply.verdict != NOT_ENOUGH;
+        if reply.forbidden {
+            reply.action.splice(0..0, rule.says.first().cloned());
+        }
         reply.by_code.push(rule);
     }
     about.say("No weight counts twice: what holds a shear wall's end down is not counted here again.");
