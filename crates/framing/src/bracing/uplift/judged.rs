@@ -74,6 +74,9 @@ fn remedy(link: &LinkAnswer, lifts: Lifts) -> String {
                 pounds(link.missing)
             )
         }
+        (Held::Carries(_), Link::BeamToPost | Link::PostToFooting) => {
+            format!("{name}: {} is missing. Take one that holds {demand}.", pounds(link.missing))
+        }
         (Held::Carries(_), _) => format!(
             "{name}: {} is missing at each. Take one that holds {demand}, or set them closer.",
             pounds(link.missing)
