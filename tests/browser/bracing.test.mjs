@@ -72,6 +72,30 @@ journey("the path of uplift names its weakest link and asks what is not said", {
   await until("another is the weakest", async () => !/rafter to plate/.test(await weakest()));
 });
 
+journey("a gable end and a porch post are lifted, each by its own path, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await lookAt(page, "Path of uplift");
+  await fillIn(page, "What is lifted", "a gable end and its overhang");
+  await page.getByText("Outlooker to plate: what holds").first().waitFor();
+  await fillIn(page, "Outlooker to gable wall", "150 lb");
+  await page.getByText("On which side of the plate are the ties?").first().waitFor();
+  await fillIn(page, "Anchor bolts", "16");
+  await until("the outlooker's tie is short", async () => /not enough[^]*outlooker to plate/.test(await page.locator(".answer").first().innerText()));
+  await fillIn(page, "The overhang stands on", "a ladder of short blocks");
+  await until("an engineer decides", async () => /not for this tool to decide/.test(await answer(page)));
+  await fillIn(page, "What is lifted", "a porch post");
+  await page.getByText("Under an open porch wind pushes up").first().waitFor();
+  await fillIn(page, "Lift on the porch roof", "25");
+  await fillIn(page, "Footing weighs", "900 lb");
+  await until("the footing is too light", async () => /not enough[^]*weight of the footing/.test(await page.locator(".answer").first().innerText()));
+  await fillIn(page, "Footing weighs", "3,000 lb");
+  await until("the next link is asked", async () => /Rafter to beam\?/.test(await answer(page)));
+  assert.ok((await page.locator(".picture svg").first().locator("*").count()) > 5, "the porch is drawn");
+  await assertFitsWidth(page);
+});
+
 journey("a schedule is pasted, and a wall is checked by its mark, with no signal", {}, async ({ site, phone }) => {
   const page = await openBracing(phone);
   await kept(page);

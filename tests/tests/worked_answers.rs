@@ -276,3 +276,43 @@ fn uplift_of_a_wall_on_a_headland() {
         ]
     ));
 }
+
+#[test]
+fn uplift_of_a_gable_end_with_its_roof_sheathing() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::Uplift,
+        &[
+            ("uplift_of", "gable"),
+            ("wind_speed", "130"),
+            ("exposure", "C"),
+            ("deck_nail", "8d common"),
+            ("deck_shank", "ring"),
+            ("deck_every", "4\""),
+            ("outlooker_tie", "500 lb"),
+            ("outlooker_inner_tie", "3 10d common"),
+            ("rafter_tie_side", "sheathed"),
+            ("plate_tie", "panels"),
+            ("sill_tie", "panels"),
+            ("lap_panels", "7/16 8d 6"),
+            ("lap_rows", "2"),
+            ("lap_shear", "150"),
+            ("bolt_every", "16\""),
+            ("bolt_washer", "plate"),
+        ]
+    ));
+}
+
+#[test]
+fn uplift_of_a_porch() {
+    insta::assert_snapshot!(worked_quick(
+        BracingKind::Uplift,
+        &[
+            ("uplift_of", "porch"),
+            ("porch_lift", "25"),
+            ("porch_bays", "8', 10'"),
+            ("porch_rafter_tie", "300 lb"),
+            ("post_top_tie", "1,200 lb"),
+            ("footing_weighs", "1,800 lb"),
+        ]
+    ));
+}

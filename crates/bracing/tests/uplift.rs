@@ -291,6 +291,36 @@ fn any_chain() -> impl Strategy<Value = Chain> {
     })
 }
 
+/// Source: SDPWS 2015 Tables 4.4.1 and 4.4.2 (from memory): 432 and 416 plf nominal. The shear by Table 4.3A: 7/16 in taken as
+/// 15/32 in on studs at 16 in, 8d at 6 in, 730 plf nominal for wind, 365 plf allowable, in wood of 0.50.
+#[test]
+fn panels_hold_down_with_what_their_shear_leaves() {
+    use bracing::uplift::lapping;
+    use bracing::{Edition, Framing, read_nailing};
+    let framing = Framing {
+        specific_gravity: 0.5,
+        studs: inches(16.0),
+        wet: false,
+        hold_downs_inside: false,
+        edition: Edition::Of2015,
+    };
+    let nailing = read_nailing("7/16 8d 6, both faces").expect("read");
+    let tie = |shear: f64| lapping(&nailing, &framing, (NailRows::Single, inches(3.0)), plf(shear));
+    let held = |shear: f64| {
+        let chain = Chain {
+            storeys: vec![storey(tie(shear), HeldDown::Nothing)],
+            sill: at(16.0, bolts(PLATE_WASHER)),
+            ..strapped(150.0)
+        };
+        link(&work(&chain), Link::PlateToStud).held.clone()
+    };
+    assert_eq!(held(365.0), Held::Carries(pounds(216.0)));
+    assert_eq!(held(0.0), Held::Carries(pounds(416.0)));
+    for (shear, why) in [(366.0, "366 plf where the nails of the shear carry 365 plf"), (-1.0, "without a sign")] {
+        assert!(matches!(held(shear), Held::Refused(outside) if outside.to_string().contains(why)), "{shear}");
+    }
+}
+
 proptest! {
     /// What passes never grows on the way down, and with more weight no demand is more.
     #[test]

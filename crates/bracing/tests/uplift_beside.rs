@@ -1,6 +1,9 @@
 //! Ridges, overhangs and porch posts against statics and published forces; vectors of our own are marked so.
 
-use bracing::uplift::{Rake, eave_uplift, footing_weight, post_uplifts, rake_ties, ridge_tension};
+use bracing::uplift::{
+    Held, Link, Rake, Single, Tie, check_singles, eave_uplift, footing_weight, porch_beam_uplift, post_uplifts,
+    rake_ties, ridge_tension, through_uplifts,
+};
 use measure::{AreaLoad, Force, Length, LineLoad, Slope};
 use proptest::prelude::*;
 
@@ -89,6 +92,57 @@ fn posts_of_a_porch() {
     for wrong in [vec![], vec![Length::ZERO], vec![feet(20.1)]] {
         assert!(post_uplifts(plf(150.0), &wrong).is_err());
     }
+}
+
+/// Source: beams over like spans in any book of statics: the middle post of two takes 1.25 w l, the hardest of three 1.1 w l, of
+/// four 1.143 w l: none more than the 1.25 that is taken. *Own*: two spans of 8 and 10 ft by the equation of three moments,
+/// M = 150 (8³ + 10³) / (8 × 18) = 1,575 ft-lb, so that the middle has 1,350 + 1,575 / 8 + 1,575 / 10 = 1,704.375 lb.
+#[test]
+fn posts_under_a_beam_that_runs_through() {
+    let of = |bays: &[f64]| {
+        let bays: Vec<Length> = bays.iter().copied().map(feet).collect();
+        through_uplifts(plf(150.0), &bays)
+    };
+    let pounds = |bays: &[f64]| of(bays).expect("within limits").into_iter().map(Force::pounds).collect::<Vec<_>>();
+    assert_eq!(pounds(&[8.0]), [600.0, 600.0]);
+    assert_eq!(pounds(&[8.0, 8.0]), [600.0, 1.25 * 1200.0, 600.0]);
+    assert_eq!(pounds(&[8.0, 8.0, 8.0]), [600.0, 1500.0, 1500.0, 600.0]);
+    assert!((pounds(&[8.0, 10.0])[1] - 1704.375).abs() < 1e-9);
+    for wrong in [&[8.0, 10.0, 8.0][..], &[], &[8.0, 20.1]] {
+        assert!(of(wrong).is_err(), "{wrong:?}");
+    }
+}
+
+/// *Own*: 25 psf on a porch 8 ft deep that stands out 1 ft: 225 plf in all, by moments about the house 25 × 81 / 16 at the beam.
+#[test]
+fn a_porch_roof_on_its_beam() {
+    let (beam, house) = porch_beam_uplift(psf(25.0), feet(8.0), feet(1.0)).expect("within limits");
+    assert!((beam.plf() - 126.5625).abs() < 1e-9 && (beam.plf() + house.plf() - 225.0).abs() < 1e-9);
+    for (deep, out) in [(0.0, 0.0), (20.1, 1.0), (8.0, 4.1), (8.0, -0.1)] {
+        assert!(porch_beam_uplift(psf(25.0), feet(deep), feet(out)).is_err(), "{deep} {out}");
+    }
+}
+
+/// Source: 0.6D + 0.6W of ASCE 7-16 2.4.1 for the weight; IRC R802.11.1 for toe nails (from memory), 200 lb.
+#[test]
+fn connections_by_themselves() {
+    let lb = Force::from_pounds;
+    let single = |link, pull, tie| Single { link, pull: lb(pull), tie };
+    let nails = Tie::Nails { count: 8, each: lb(50.0) };
+    let answer = check_singles(&[
+        single(Link::RafterToBeam, 150.0, nails.clone()),
+        single(Link::BeamToPost, 300.0, nails),
+        single(Link::FootingToGround, 300.0, Tie::Weight(lb(600.0))),
+        single(Link::PostToFooting, 300.0, Tie::Weight(lb(600.0))),
+        single(Link::OutlookerToTruss, -40.0, Tie::Nothing),
+        single(Link::PostToFooting, 300.0, Tie::Unknown),
+    ])
+    .expect("whole");
+    let used: Vec<_> = answer.links.iter().map(|link| link.used).collect();
+    assert_eq!(used, [Some(0.75), Some(0.75), Some(300.0 / 360.0), Some(f64::INFINITY), Some(0.0), None]);
+    assert_eq!(answer.weakest, Some(3));
+    assert!(matches!(answer.links[3].held, Held::Refused(_)) && !answer.holds());
+    assert!(check_singles(&[single(Link::FootingToGround, 1.0, Tie::Weight(lb(-1.0)))]).is_err());
 }
 
 proptest! {

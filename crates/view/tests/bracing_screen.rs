@@ -21,7 +21,7 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 18] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 22] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
@@ -60,6 +60,10 @@ const CASES: [(BracingKind, &[(&str, &str)]); 18] = [
         &[("wall_layers", "gypsum 5/8, panel 15/32, wrap, gap 3/8, siding 1/2"), ("panel_nail", "10d")],
     ),
     (BracingKind::Uplift, &[("uplift_given", "80"), ("bolt_washer", "plate"), ("sill_tie", "panels")]),
+    (BracingKind::Uplift, &[("rafter_tie", "900 lb"), ("rafter_tie_side", "inside"), ("deck_nail", "8d common")]),
+    (BracingKind::Uplift, &[("uplift_of", "gable"), ("outlooker_tie", "none")]),
+    (BracingKind::Uplift, &[("uplift_of", "gable"), ("uplift_storeys", "2"), ("deck_nail", "8d common")]),
+    (BracingKind::Uplift, &[("uplift_of", "porch"), ("porch_lift", "30"), ("footing_weighs", "900")]),
 ];
 
 fn numbers(mark: &Mark) -> Vec<f64> {
@@ -158,6 +162,46 @@ fn the_weakest_link_is_named_on_the_picture() {
     assert!(labels.contains(&"Weakest: rafter to plate"), "{labels:?}");
     assert!(shown.answer.share_text.contains("rafter to plate"), "{}", shown.answer.share_text);
 }
+
+/// Inputs speak where what they belong to is lifted, and a tap on a link brings the input that says what is there.
+#[test]
+fn the_path_asks_what_belongs_to_it() {
+    let has = |of: &[(&'static str, &str)], id: &str| {
+        let shown = shown(BracingKind::Uplift, of);
+        shown.fields.iter().any(|field| field.id == id)
+    };
+    let (gable, porch) = ([("uplift_of", "gable")], [("uplift_of", "porch"), ("porch_lift", "30")]);
+    assert!(has(&[], "rafter_tie") && !has(&[], "outlooker_tie") && !has(&[], "post_top_tie"));
+    assert!(has(&gable, "outlooker_tie") && !has(&gable, "rafter_tie") && has(&gable, "plate_tie"));
+    assert!(has(&porch, "post_top_tie") && !has(&porch, "plate_tie") && !has(&porch, "wind_speed"));
+    assert!(!has(&[], "rafter_tie_side") && has(&[("rafter_tie", "500 lb")], "rafter_tie_side"));
+    assert!(!has(&[], "deck_every") && has(&[("deck_nail", "8d common")], "deck_every"));
+    let wrong = shown(BracingKind::Uplift, &INSIDE);
+    assert_eq!((wrong.answer.word.as_str(), wrong.answer.state), ("ties on the wrong side", State::Short));
+    for (of, inputs) in [
+        (&gable[..], ["outlooker_inner_tie", "outlooker_tie", "plate_tie", "sill_tie", "bolt_every"]),
+        (&porch[..], ["porch_rafter_tie", "post_top_tie", "post_base_tie", "footing_weighs", "footing_weighs"]),
+    ] {
+        let shown = shown(BracingKind::Uplift, of);
+        let acts: Vec<&str> = shown
+            .picture
+            .marks
+            .iter()
+            .filter_map(|mark| if let Mark::Pick { act, .. } = mark { Some(act.as_str()) } else { None })
+            .collect();
+        assert!(inputs.iter().all(|input| acts.iter().any(|act| act.ends_with(input))), "{acts:?}");
+    }
+}
+
+/// Strong ties all the way down, on the inside of the plate.
+const INSIDE: [(&str, &str); 6] = [
+    ("rafter_tie", "5,000 lb"),
+    ("rafter_tie_side", "inside"),
+    ("plate_tie", "5,000 lb"),
+    ("sill_tie", "5,000 lb"),
+    ("bolt_every", "12"),
+    ("bolt_washer", "plate"),
+];
 
 /// Panels and nails are judged by a tap on the list, and kept under the wall that was looked at.
 #[test]

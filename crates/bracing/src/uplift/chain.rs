@@ -2,10 +2,11 @@
 
 use measure::{Force, Length, LineLoad};
 use standards::irc_2021::r403_1_6;
-use standards::irc_2021::r802_11::{TOE_NAIL_LIMIT, TOE_NAILS, UPLIFT_PATH, WALL_TOP_LIMIT};
+use standards::irc_2021::r802_11::{TOE_NAILS, UPLIFT_PATH, WALL_TOP_LIMIT};
 use standards::sdpws_2015::uplift::{BOLTS, UpliftNailing, panel_uplift};
 use standards::{OutsideTable, Source};
 
+use super::holds::by_itself;
 use super::link::{Held, Link, LinkAnswer, UpliftCaution};
 use super::refusal;
 use super::tie::{Connections, Tie};
@@ -22,6 +23,13 @@ pub struct ChainAnswer {
 }
 
 impl ChainAnswer {
+    /// Links one after the other, with the weakest of them found.
+    #[must_use]
+    pub fn of(links: Vec<LinkAnswer>) -> Self {
+        let weakest = weakest(&links);
+        Self { links, weakest }
+    }
+
     /// The weakest link.
     #[must_use]
     pub fn weakest_link(&self) -> Option<&LinkAnswer> {
@@ -65,8 +73,7 @@ pub fn check_chain(chain: &Chain) -> Result<ChainAnswer, OutsideTable> {
         path.storey(index, storey);
     }
     path.foot();
-    let weakest = weakest(&path.links);
-    Ok(ChainAnswer { links: path.links, weakest })
+    Ok(ChainAnswer::of(path.links))
 }
 
 fn weakest(links: &[LinkAnswer]) -> Option<usize> {
@@ -154,20 +161,10 @@ impl Path<'_> {
     /// What one connection holds at a link, and where that stands.
     fn holds(&self, link: Link, tie: &Tie, takes: Length) -> (Held, Option<Source>) {
         match tie {
-            Tie::Unknown => (Held::Unknown, None),
-            Tie::Nothing => (Held::Nothing, None),
-            Tie::Metal { allowable, .. } => (Held::Carries(*allowable), None),
-            Tie::Nails { count, each } => {
-                let all = *each * f64::from(*count);
-                if link == Link::RoofToPlate && all > TOE_NAIL_LIMIT {
-                    return (Held::Carries(TOE_NAIL_LIMIT), Some(TOE_NAILS));
-                }
-                (Held::Carries(all), None)
-            }
             Tie::Bolts(bolts) if link == Link::SillToFooting => (Held::Carries(bolts.holds()), None),
             Tie::Panels(nailing) if laps(link) => self.panels(nailing, takes),
             Tie::ScheduleNailing if laps(link) => (self.schedule(takes), Some(UPLIFT_PATH)),
-            Tie::Bolts(_) | Tie::Panels(_) | Tie::ScheduleNailing => (Held::Refused(not_here(link)), None),
+            tie => by_itself(link, tie),
         }
     }
 
@@ -207,15 +204,6 @@ impl Path<'_> {
 /// Links that panels reach across.
 const fn laps(link: Link) -> bool {
     matches!(link, Link::PlateToStud | Link::FloorToFloor { .. } | Link::StudToSill)
-}
-
-fn not_here(link: Link) -> OutsideTable {
-    let (given, covers, next) = if link.is_at_opening() {
-        ("wall panels or bolts beside an opening", "the wall between openings", "Strap header and jambs.")
-    } else {
-        ("wall panels or bolts at a link that they do not reach", "plates, studs and sills", "Use a tie or a strap.")
-    };
-    refusal(UPLIFT_PATH, given.to_owned(), covers, next)
 }
 
 /// What two links one over the other are to each other.

@@ -35,12 +35,27 @@ pub enum Link {
     StudToSill,
     /// Sill to the footing.
     SillToFooting,
+    /// Inner end of an outlooker to the truss behind a gable wall.
+    OutlookerToTruss,
+    /// Rafter of a porch to its beam.
+    RafterToBeam,
+    /// Beam of a porch to its post.
+    BeamToPost,
+    /// Post of a porch to its base, and the base to the footing.
+    PostToFooting,
+    /// The footing itself, by its weight.
+    FootingToGround,
 }
 
 impl Link {
     /// Whether it gathers what comes down beside an opening.
     pub(super) const fn is_at_opening(self) -> bool {
         matches!(self, Self::HeaderToJamb { .. } | Self::JambToBelow { .. })
+    }
+
+    /// Whether the code's limit of toe nails at a roof is for it.
+    pub(super) const fn is_at_roof(self) -> bool {
+        matches!(self, Self::RoofToPlate | Self::RafterToBeam | Self::OutlookerToTruss)
     }
 }
 
@@ -85,9 +100,10 @@ pub enum UpliftCaution {
 pub struct LinkAnswer {
     /// The link.
     pub link: Link,
-    /// Net uplift of a foot that passes; below zero where it is pressed down. At the roof sheathing, of a foot of rafter.
+    /// Net uplift of a foot that passes; below zero where it is pressed down. At the roof sheathing, of a foot of rafter. Of a
+    /// connection by itself none.
     pub along: LineLoad,
-    /// Length of which one connection takes the uplift: its spacing, of panels a foot.
+    /// Length of which one connection takes the uplift: its spacing, of panels a foot. Of a connection by itself none.
     pub takes: Length,
     /// Uplift on one connection.
     pub demand: Force,
@@ -105,7 +121,12 @@ pub struct LinkAnswer {
 
 impl LinkAnswer {
     pub(super) fn new(link: Link, (along, takes): (LineLoad, Length), held: Held) -> Self {
-        let demand = (along * takes).max(Force::ZERO);
+        Self { along, takes, ..Self::pulled(link, along * takes, held) }
+    }
+
+    /// A connection by itself.
+    pub(super) fn pulled(link: Link, pull: Force, held: Held) -> Self {
+        let demand = pull.max(Force::ZERO);
         let carries = match &held {
             Held::Carries(force) => *force,
             Held::Unknown | Held::Nothing | Held::Refused(_) => Force::ZERO,
@@ -117,6 +138,7 @@ impl LinkAnswer {
             _ => Some(f64::INFINITY),
         };
         let missing = (demand - carries).max(Force::ZERO);
+        let (along, takes) = (LineLoad::ZERO, Length::ZERO);
         Self { link, along, takes, demand, held, used, missing, cautions: Vec::new(), source: None }
     }
 

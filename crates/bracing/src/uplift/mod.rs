@@ -3,7 +3,8 @@
 //! A [`Chain`] says what lifts a foot of wall and what is there at each link; [`check_chain`] gives the demand on one
 //! connection of each, what it holds, what is missing, and the weakest. What comes in beside the wall's own studs:
 //! [`eave_uplift`] and [`rake_ties`] where the roof stands out, [`ridge_tension`] where the rafters meet,
-//! [`post_uplifts`] under a porch.
+//! [`post_uplifts`] under a porch, of which [`check_singles`] judges one connection after the other. [`lapping`] has panels
+//! that hold a wall down beside their shear.
 //!
 //! *Invariant*: a link of which nothing is known has no number for what it holds, and is never the one that holds. Dead
 //! load is counted once, at 0.6, below the storey that it stands on; that of the roof is already in the uplift that is given.
@@ -12,18 +13,23 @@
 //! shear brings to its ends (hold-downs add to this path), and any value of a product: labels are typed.
 
 mod chain;
+mod holds;
 mod link;
 mod overhang;
+mod panels;
 mod porch;
 mod ridge;
+mod single;
 mod tie;
 mod wall;
 
 pub use chain::{ChainAnswer, check_chain};
 pub use link::{Held, Link, LinkAnswer, UpliftCaution};
 pub use overhang::{Rake, RakeTies, eave_uplift, rake_ties};
-pub use porch::{footing_weight, post_uplifts};
+pub use panels::lapping;
+pub use porch::{footing_weight, porch_beam_uplift, post_uplifts, through_uplifts};
 pub use ridge::{RidgeTension, ridge_tension};
+pub use single::{Single, check_singles};
 pub use tie::{Connections, Side, SillBolts, Tie, Washer};
 pub use wall::{Chain, HeldDown, RoofSheathing, UpliftBasis, WallOpening, WallStorey};
 

@@ -3,6 +3,7 @@
 use core::f64::consts::PI;
 
 use measure::{Area, Force, Length, Stress};
+use standards::OutsideTable;
 use standards::irc_2021::r602_11;
 use standards::sdpws_2015::uplift::{BOLT_SPACING, UpliftNailing};
 
@@ -42,6 +43,10 @@ pub enum Tie {
     ScheduleNailing,
     /// Anchor bolts.
     Bolts(SillBolts),
+    /// Concrete, and earth that surely lies on it: 0.6 of its weight counts. Only a footing is held so.
+    Weight(Force),
+    /// Something that may not count, and why.
+    Refused(OutsideTable),
 }
 
 /// What is there, and how far apart along the wall.

@@ -156,11 +156,13 @@ fn length(given: Length) -> Result<(), OutsideTable> {
     Err(refusal(UPLIFT_PATH, text, "spacings and widths over zero, to 20 ft", "Measure it again."))
 }
 
-fn strength(tie: &Tie) -> Result<(), OutsideTable> {
+pub(super) fn strength(tie: &Tie) -> Result<(), OutsideTable> {
     let good = match tie {
-        Tie::Nails { each: holds, .. } | Tie::Metal { allowable: holds, .. } => *holds >= Force::ZERO,
+        Tie::Nails { each: holds, .. } | Tie::Metal { allowable: holds, .. } | Tie::Weight(holds) => {
+            *holds >= Force::ZERO
+        }
         Tie::Bolts(bolts) => is_bolt(bolts),
-        Tie::Unknown | Tie::Nothing | Tie::Panels(_) | Tie::ScheduleNailing => true,
+        Tie::Unknown | Tie::Nothing | Tie::Panels(_) | Tie::ScheduleNailing | Tie::Refused(_) => true,
     };
     if good {
         return Ok(());

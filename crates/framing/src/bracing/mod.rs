@@ -25,6 +25,8 @@ mod uplift;
 mod wall_lines;
 mod wall_lines_house;
 
+pub use uplift::counts as counts_in_uplift;
+
 use crate::field::{BRACING_FIELDS, BRACING_PLAN_FIELDS, FieldSpec};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
@@ -67,6 +69,8 @@ pub const FASTENER_TOO_SHORT: &str = "too short a fastener";
 pub const NOT_ENOUGH: &str = "not enough";
 /// The verdict where the hold-down's label says less than is asked of it.
 pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
+/// The verdict where ties hold on the wrong side of the plate, which then rolls.
+pub const TIES_ON_THE_WRONG_SIDE: &str = "ties on the wrong side";
 /// The verdict where the post at an end, or the plate under it, is pressed too hard.
 pub const POST_TOO_SMALL: &str = "the post is too small";
 /// The verdict where no load was given: the number is what one nail carries.

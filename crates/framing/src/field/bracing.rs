@@ -1,6 +1,9 @@
 //! The inputs of Bracing: braced walls, what holds their ends down, bolts, floors and roofs as diaphragms, the path of
 //! uplift, and nails.
 
+mod lift;
+mod lift_beside;
+mod lift_nails;
 mod nails;
 mod sill;
 
@@ -13,20 +16,33 @@ use super::{FieldSpec, Kind, YES_NO, feet, field, number};
 const SPACING: Kind = Kind::Length { bare: Inches, least: 8.0, most: 24.0 };
 const SMALL: Kind = Kind::Length { bare: Inches, least: 0.0, most: 24.0 };
 const POUNDS: Kind = number("lb", 0.0, 200_000.0);
-/// How a tie at a link is written.
-const TIE_HELP: &str = "Its label's load, such as 500 lb; or toe nails, such as 3 8d common; or none.";
-const WALL_TIE_HELP: &str =
-    "Its label's load, such as 500 lb; or nails, such as 3 8d common; or panels, where they lap the plates; or none.";
 const PLF: Kind = number("plf", 0.0, 20_000.0);
 
 /// Every input that Bracing has beside those of the header and of Site.
 pub const BRACING_FIELDS: &[FieldSpec] = &ALL;
 
-const GROUPS: [&[FieldSpec]; 3] = [WALL_FIELDS, nails::NAIL_FIELDS, sill::SILL_FIELDS];
-const ALL: [FieldSpec; WALL_FIELDS.len() + nails::NAIL_FIELDS.len() + sill::SILL_FIELDS.len()] = joined(GROUPS);
+const GROUPED: usize = 6;
+const GROUPS: [&[FieldSpec]; GROUPED] = [
+    WALL_FIELDS,
+    lift::LIFT_FIELDS,
+    lift_nails::LIFT_NAIL_FIELDS,
+    lift_beside::LIFT_BESIDE_FIELDS,
+    nails::NAIL_FIELDS,
+    sill::SILL_FIELDS,
+];
+const ALL: [FieldSpec; how_many(GROUPS)] = joined(GROUPS);
+
+const fn how_many(groups: [&[FieldSpec]; GROUPED]) -> usize {
+    let (mut group, mut all) = (0, 0);
+    while group < groups.len() {
+        all += groups[group].len();
+        group += 1;
+    }
+    all
+}
 
 /// The groups one after the other.
-const fn joined<const N: usize>(groups: [&[FieldSpec]; 3]) -> [FieldSpec; N] {
+const fn joined<const N: usize>(groups: [&[FieldSpec]; GROUPED]) -> [FieldSpec; N] {
     let mut all = [groups[0][0]; N];
     let (mut group, mut filled) = (0, 0);
     while group < groups.len() {
@@ -41,7 +57,7 @@ const fn joined<const N: usize>(groups: [&[FieldSpec]; 3]) -> [FieldSpec; N] {
     all
 }
 
-/// Braced walls, what holds their ends down, and the path of uplift.
+/// Braced walls, what holds their ends down, and anchor bolts.
 const WALL_FIELDS: &[FieldSpec] = &[
     field(
         "schedule_lines",
@@ -253,52 +269,6 @@ const WALL_FIELDS: &[FieldSpec] = &[
         Carries,
         Assumed("3 psf", "light siding"),
     ),
-    field(
-        "uplift_given",
-        "Uplift on the wall",
-        "Net, from the drawing, 0.6 of the roof's weight counted. Empty: the code's table of ties.",
-        PLF,
-        Carries,
-        Nothing,
-    ),
-    field(
-        "wall_by_corner",
-        "Within 8' of a corner",
-        "Of the house.",
-        YES_NO,
-        Carries,
-        Assumed("yes", "the harder case"),
-    ),
-    field(
-        "rafter_every",
-        "Rafters or trusses",
-        "Centre to centre.",
-        SPACING,
-        Shape,
-        Assumed("24\"", "the common truss spacing"),
-    ),
-    field(
-        "uplift_storeys",
-        "Storeys under it",
-        "",
-        Kind::Choice(&[("1", "1 storey"), ("2", "2 storeys"), ("3", "3 storeys")]),
-        Shape,
-        Assumed("1", "the common wall"),
-    ),
-    field("rafter_tie", "Rafter to plate", TIE_HELP, Kind::Name, Bears, Nothing),
-    field("plate_tie", "Plate to stud", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
-    field("floor_tie", "Stud to stud over a floor", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
-    field("sill_tie", "Stud to sill", WALL_TIE_HELP, Kind::Name, Bears, Nothing),
-    field(
-        "uplift_opening",
-        "Widest opening",
-        "In the top storey. Empty: none is worked.",
-        feet(Feet, 1.0, 20.0),
-        Shape,
-        Nothing,
-    ),
-    field("header_tie", "Header to stud", TIE_HELP, Kind::Name, Bears, Nothing),
-    field("jamb_tie", "Studs beside it to below", TIE_HELP, Kind::Name, Bears, Nothing),
     field(
         "bolt_every",
         "Anchor bolts",

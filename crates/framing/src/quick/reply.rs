@@ -177,6 +177,18 @@ pub enum LinkAt {
     Sill,
     /// Sill on the footing.
     Footing,
+    /// Sheathing on the roof.
+    Deck,
+    /// Outlooker on the truss behind a gable wall.
+    Truss,
+    /// Rafter on the beam of a porch.
+    Beam,
+    /// Beam on its post.
+    Post,
+    /// Post on its footing.
+    PostBase,
+    /// Footing in the ground.
+    Ground,
 }
 
 /// A link of the path of uplift as it is drawn.
@@ -184,6 +196,8 @@ pub enum LinkAt {
 pub struct DrawnLink {
     /// Where it is.
     pub at: LinkAt,
+    /// The input that says what is there.
+    pub input: &'static str,
     /// Its name: `rafter to plate`.
     pub name: String,
     /// What it must hold, in words.

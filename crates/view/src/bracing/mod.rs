@@ -10,7 +10,7 @@ mod sill;
 mod swap;
 mod wall;
 
-use framing::bracing::BracingKind;
+use framing::bracing::{BracingKind, counts_in_uplift};
 use framing::quick::reply::{Drawn, QuickReply};
 use framing::reading::Reading;
 
@@ -44,10 +44,8 @@ impl Shown for BracingKind {
             (Self::Diaphragm, "wall_high") => reading.word("end_line").is_some(),
             (_, "panel_least") => reading.word(SIZE).is_none(),
             (_, "schedule_lines") => self == Self::Schedule,
-            (_, "floor_tie") => of("uplift_storeys") != "1",
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
-            (_, "header_tie" | "jamb_tie") => reading.length("uplift_opening").is_some(),
-            (_, "roof_kind" | "ceiling_dead" | "enclosure") => reading.number("uplift_given").is_none(),
+            (Self::Uplift, id) => counts_in_uplift(id, reading),
             _ => true,
         }
     }
@@ -55,8 +53,9 @@ impl Shown for BracingKind {
     /// What the job gives stands under the place.
     fn in_its_place(self, field: Field) -> Field {
         let group = match field.id {
-            "house_width" | "roof_kind" | "roof_pitch" | "eave_overhang" | "roof_dead" | "ceiling_dead"
-            | "wind_speed" | "exposure" | "enclosure" | "building_length" | "storeys" | "eave_height" => Group::Place,
+            "house_width" | "roof_kind" | "roof_pitch" | "eave_overhang" | "rake_overhang" | "roof_dead"
+            | "ceiling_dead" | "wind_speed" | "exposure" | "enclosure" | "building_length" | "storeys"
+            | "eave_height" => Group::Place,
             _ => field.group,
         };
         let help = if self == Self::Diaphragm && field.id == SIZE { FLOOR_SIZE } else { field.help };

@@ -1,4 +1,4 @@
-//! The path of uplift, from the rafter to the footing: a ring at each link with what it must hold and what is there.
+//! The path of uplift, from the roof to the footing: a ring at each link with what it must hold and what is there.
 
 use framing::quick::reply::{DrawnLink, LinkAt, QuickReply};
 
@@ -21,7 +21,9 @@ pub(super) fn picture(links: &[DrawnLink], reply: &QuickReply) -> Scene {
     let mut pen = Pen::new((0.0, 0.0), (WIDTH, height));
     pen.margin(6.0, 34.0, 30.0);
     let at = |index: usize| LINK * (index as f64 + 0.5);
-    rafter(&mut pen, at(0));
+    if links.first().is_some_and(|link| matches!(link.at, LinkAt::Plate | LinkAt::Beam)) {
+        rafter(&mut pen, at(0));
+    }
     for (index, link) in links.iter().enumerate() {
         below(&mut pen, link.at, (at(index), links.get(index + 1).map_or(height + 20.0, |_| at(index + 1))));
     }
@@ -40,7 +42,7 @@ fn alt(links: &[DrawnLink], reply: &QuickReply) -> String {
     format!("The path of uplift from the roof down: {}. {first}", each.collect::<Vec<_>>().join("; "))
 }
 
-/// The rafter that comes down on the first link.
+/// The rafter that comes down on a link of the roof, where nothing is drawn over it.
 fn rafter(pen: &mut Pen, plate: f64) {
     let points = vec![
         (WALL - 30.0, plate + 2.0),
@@ -58,6 +60,23 @@ fn below(pen: &mut Pen, at: LinkAt, (top, bottom): (f64, f64)) {
         pen.shape(rectangle(left - 12.0, y, right + 12.0, y + 9.0), Weight::Cut, Ink::Ink, true)
     };
     match at {
+        LinkAt::Deck => {
+            rafter(pen, top + 24.0);
+            let (from, to) = ((WALL - 30.0, top + 3.0), (WALL + THICK, top - 25.0));
+            pen.line(from, to, Weight::Cut, Ink::Ink);
+        }
+        LinkAt::Truss => {
+            pen.shape(rectangle(left - 26.0, top - 6.0, right + 22.0, top + 6.0), Weight::Cut, Ink::Ink, true);
+        }
+        LinkAt::Beam => {
+            pen.shape(rectangle(left - 4.0, top + 4.0, right + 4.0, bottom), Weight::Cut, Ink::Ink, true);
+        }
+        LinkAt::Post | LinkAt::PostBase => stud(pen, (top, bottom)),
+        LinkAt::Ground => {
+            pen.shape(rectangle(left - 20.0, top + 2.0, right + 20.0, bottom), Weight::Cut, Ink::Ink, false);
+            pen.line((left - 30.0, top + 2.0), (left - 20.0, top + 2.0), Weight::Fine, Ink::Ink);
+            pen.line((right + 20.0, top + 2.0), (right + 30.0, top + 2.0), Weight::Fine, Ink::Ink);
+        }
         LinkAt::Plate => {
             plate(pen, top + 4.0);
             plate(pen, top + 13.0);
@@ -101,13 +120,6 @@ fn ring(pen: &mut Pen, link: &DrawnLink, y: f64) {
     let name = if link.weakest { format!("Weakest: {}", link.name) } else { capital(&link.name) };
     pen.label_from((WORDS, y - 9.0), &name);
     pen.label_from((WORDS, y + 9.0), &format!("{} on {}", link.demand, link.held));
-    let input = match link.at {
-        LinkAt::Plate => "rafter_tie",
-        LinkAt::Studs => "plate_tie",
-        LinkAt::Floor => "floor_tie",
-        LinkAt::Sill => "sill_tie",
-        LinkAt::Footing => "bolt_every",
-    };
     let half = LINK / 2.0;
-    pen.pick((0.0, y - half), (WIDTH, y + half), Act::Bring(input), link.name.clone());
+    pen.pick((0.0, y - half), (WIDTH, y + half), Act::Bring(link.input), link.name.clone());
 }
