@@ -119,8 +119,6 @@ fn every_row_of_wallboard_is_found() {
         let blocked = if row.blocked == Some(true) { " blocked" } else { "" };
         let text = format!("gypsum {thick} {nail} {}/{}{blocked}", inches(row.edge), inches(row.field));
         let found = of(&eights(6.0), &with(frame(row.studs.inches()), &text)).second.expect("it counts");
-        assert!(found.shear >= row.wind, "{text}: {:?}", found.row);
-        // Another row may cover the same fastening: 4/16 in covers 4/12 in on studs at 16 in, not at 24 in.
         assert_eq!(found.shear, row.wind, "{text}: {:?}", found.row);
         count += 1;
     }

@@ -21,11 +21,16 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 18] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 20] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
     (BracingKind::ShearWall, &[("wall_pieces", "6\", 9\"")]),
+    (BracingKind::ShearWall, &[("wall_high", "10'"), ("wall_blocking", "unblocked"), ("wall_pieces", "3', 20'")]),
+    (
+        BracingKind::ShearWall,
+        &[("panels_lie", "across"), ("other_face", "gypsum 1/2 5d cooler 7"), ("wall_pieces", "8'")],
+    ),
     (BracingKind::PerforatedWall, &[]),
     (
         BracingKind::PerforatedWall,
@@ -179,4 +184,25 @@ fn a_tap_judges_panels_and_nails() {
         .collect();
     assert_eq!(chosen.len(), 1);
     assert_eq!(own_key(BracingKind::ShearWall, SIZE), "bracing/shear_wall/drawn_size");
+}
+
+/// Field case FC-29: a wall of 10 ft with sheets of 8 ft has a level joint, and the picture says at each what to do.
+#[test]
+fn level_joints_are_marked_on_the_picture() {
+    let words = |more: &[(&'static str, &str)]| {
+        let mut of = vec![("wall_high", "10'"), ("wall_pieces", "2', 20'")];
+        of.extend(more);
+        let picture = shown(BracingKind::ShearWall, &of).picture;
+        let labels = picture.marks.iter().filter_map(|mark| match mark {
+            Mark::Label { text, .. } => Some(text.clone()),
+            _ => None,
+        });
+        let labels: Vec<String> = labels.collect();
+        let count = |word: &str| labels.iter().filter(|text| *text == word).count();
+        (count("block"), count("open"), count("not required"))
+    };
+    assert_eq!(words(&[]), (1, 0, 1));
+    assert_eq!(words(&[("wall_blocking", "unblocked")]), (0, 1, 1));
+    assert_eq!(words(&[("sheet_long", "10'")]), (0, 0, 0));
+    assert_eq!(words(&[("panels_lie", "across")]), (2, 0, 2));
 }

@@ -201,5 +201,7 @@ fn drawn(reading: &Reading, storeys: &[Storey], tensions: &[Force], (length, end
         nails: None,
         post: ends.post,
         holds: tensions.iter().map(words).collect(),
+        level_joints: Vec::new(),
+        blocked: true,
     }
 }

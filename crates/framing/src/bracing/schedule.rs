@@ -61,7 +61,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     if !sheet.is_empty() {
         about.say(format!("From sheet {sheet}. A newer revision wins: ask for it before nailing."));
     }
-    about.say("What the tables give stands beside it to compare with, for wood panels that are blocked. The drawing wins, also where it asks for more or for less.");
+    about.say("What the tables give stands beside it to compare with, for wood panels; of those that are not blocked, as the table of open level joints has them. The drawing wins, also where it asks for more or for less.");
     about.say("In the checks of walls a mark may be typed for panels and nails.");
     cautions(&mut about);
     reply.drawn = Drawn::Marks(schedule.panels.iter().map(|panel| drawn(reading, panel)).collect());
@@ -86,10 +86,8 @@ fn action(schedule: &Schedule) -> Vec<String> {
 }
 
 fn allowable(reading: &Reading, panel: &PanelMark) -> Result<f64, String> {
-    if panel.blocked == Some(false) {
-        return Err("unblocked: not worked".to_owned());
-    }
     let framing = frame::framing(reading).ok_or_else(|| "not worked".to_owned())?;
+    let framing = bracing::Framing { joints: frame::joints_of(panel), ..framing };
     let nailing = frame::lying(panel.nailing, reading);
     strength(&nailing, &framing)
         .map(|strength| strength.allowable.line_load().plf())

@@ -234,6 +234,10 @@ pub struct DrawnWall {
     pub post: Length,
     /// What holds each storey's ends down, in words, from the top down.
     pub holds: Vec<String>,
+    /// Level joints of the panels, above the bottom of the wall.
+    pub level_joints: Vec<Length>,
+    /// Whether they lie on blocking.
+    pub blocked: bool,
 }
 
 /// A wall line in plan.

@@ -44,6 +44,8 @@ impl Shown for BracingKind {
             (Self::Diaphragm, "wall_high") => reading.word("end_line").is_some(),
             (_, "panel_least") => reading.word(SIZE).is_none(),
             (_, "schedule_lines") => self == Self::Schedule,
+            (_, "field_nails") => of("wall_blocking") == "unblocked",
+            (_, "sheet_long") => of("panels_lie") != "across",
             (_, "floor_tie") => of("uplift_storeys") != "1",
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
             (_, "header_tie" | "jamb_tie") => reading.length("uplift_opening").is_some(),
