@@ -440,3 +440,21 @@ fn both_equations_of_the_lean_stand_beside_each_other() {
     let both = of(&[("drawn_size", "7/16 8d 6 both faces")]);
     assert!(both.fact("lean_four_terms_in").unwrap() < four);
 }
+
+/// What is written out to be copied reads back as what was typed, line by line and as CSV.
+#[test]
+fn a_schedule_is_written_out_to_be_copied() {
+    let typed = "sheet S2.1 rev B\nP1: 7/16 8d 4/12, boundary 3, blocking 2x4 flat, sill 16d at 6, hold-down HD1\n\
+                 HD1: hold-down 2,000 lb, rod 5/8";
+    let reply = answered(BracingKind::Schedule, &[("schedule_lines", typed)]);
+    let schedule = bracing::schedule::read_schedule(typed).unwrap();
+    assert_eq!(reply.texts.len(), 2);
+    for one in &reply.texts {
+        assert_eq!(bracing::schedule::read_schedule(&one.text), Ok(schedule.clone()), "{}", one.text);
+        let again = answered(BracingKind::Schedule, &[("schedule_lines", &one.text)]);
+        assert_eq!((again.tables, again.texts), (reply.tables.clone(), reply.texts.clone()));
+    }
+    let beside = &reply.tables[0].notes[0];
+    assert!(beside.contains("3\" at the boundary") && beside.contains("sill 16d at 6"), "{beside}");
+    assert!(answered(BracingKind::Schedule, &[]).texts.is_empty());
+}

@@ -46,7 +46,7 @@ const WALL_FIELDS: &[FieldSpec] = &[
     field(
         "schedule_lines",
         "The drawing's schedule",
-        "A mark a line, such as P1: 15/32 10d 3/12, studs 2x6, hold-down HD2, or HD2: hold-down 5,000 lb; sheet S2.1 rev B. Or paste a table with its heading.",
+        "A mark a line, such as P1: 15/32 10d 3/12, boundary 3, studs 2x6, blocked, sill 16d at 6, hold-down HD2, or HD2: hold-down 5,000 lb; sheet S2.1 rev B. Or paste a table with its heading.",
         Kind::Lines,
         Shape,
         Nothing,

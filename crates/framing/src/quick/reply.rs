@@ -95,6 +95,15 @@ pub struct TableReply {
     pub notes: Vec<String>,
 }
 
+/// Lines of text of the answer, to be copied as they stand.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct TextReply {
+    /// Its heading.
+    pub heading: String,
+    /// The lines.
+    pub text: String,
+}
+
 /// What is drawn of a member; lengths in inches of the real thing.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub enum Drawn {
@@ -427,6 +436,9 @@ pub struct QuickReply {
     pub as_found: Option<AsFoundReply>,
     /// Tables.
     pub tables: Vec<TableReply>,
+    /// Lines of text to be copied.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub texts: Vec<TextReply>,
     /// What to do.
     pub action: Vec<String>,
     /// What goes with it.
