@@ -458,3 +458,103 @@ fn a_schedule_is_written_out_to_be_copied() {
     assert!(beside.contains("3\" at the boundary") && beside.contains("sill 16d at 6"), "{beside}");
     assert!(answered(BracingKind::Schedule, &[]).texts.is_empty());
 }
+
+/// Field case FC-55: hangers under a raised house, 150 ft from salt water and sheltered from rain, rust through. Two
+/// questions, the distance and where they sit, give a class of metal and never a capacity; mixed metals fail. The distances
+/// of the bulletin are from memory.
+#[test]
+fn connectors_near_salt_water_are_of_a_metal_that_lasts() {
+    // 150 ft, and 2,000 ft.
+    let (near, farther) = ("0.0284", "0.3788");
+    for kind in [BracingKind::HoldDown, BracingKind::AnchorBolts, BracingKind::Uplift] {
+        let of = |fields: &[(&str, &str)]| answered(kind, fields);
+        let line = |reply: &QuickReply| {
+            reply.action.iter().find(|says| says.starts_with("Connectors here")).cloned().unwrap_or_default()
+        };
+        let unsaid = of(&[]);
+        assert!(line(&unsaid).is_empty() && unsaid.about.says.iter().any(|says| says.contains("salt water")));
+        let raised = of(&[("salt_water", near), ("metal_where", "sheltered")]);
+        assert!(line(&raised).starts_with("Connectors here: stainless"), "{:?}", raised.action);
+        assert_eq!((raised.ratio, &raised.facts, &raised.verdict), (unsaid.ratio, &unsaid.facts, &unsaid.verdict));
+        let panel = raised.needs.iter().find(|rule| rule.heading == "Metal near salt water").unwrap();
+        assert!(panel.holds.is_none() && panel.says.iter().any(|says| says.contains("from memory")), "{panel:?}");
+        assert!(panel.says.iter().any(|says| says.contains("regular times")), "{panel:?}");
+        // Where nobody said where it sits, it is asked and the worst is taken.
+        let asked = of(&[("salt_water", farther)]);
+        assert!(line(&asked).contains("stainless") && asked.about.questions.iter().any(|(id, _)| id == "metal_where"));
+        let rained = of(&[("salt_water", farther), ("metal_where", "rained_on")]);
+        assert!(line(&rained).contains("G185"), "{:?}", rained.action);
+        let inland = of(&[("salt_water", "5"), ("metal_where", "rained_on")]);
+        assert!(line(&inland).contains("as the wood asks"), "{:?}", inland.action);
+        let metals = |tie, nails| {
+            let place = [("salt_water", farther), ("metal_where", "rained_on")];
+            let reply = of(&[place[0], place[1], ("metal_tie", tie), ("metal_nails", nails)]);
+            reply.needs.iter().find(|rule| rule.heading == "Metal near salt water").and_then(|rule| rule.holds)
+        };
+        assert_eq!(metals("hot_dip", "hot_dip"), Some(true));
+        assert_eq!(metals("hot_dip", "stainless"), Some(false), "two metals");
+        assert_eq!(metals("standard", "standard"), Some(false), "too thin a coat");
+    }
+    let mixed = [("salt_water", near), ("metal_tie", "hot_dip"), ("metal_nails", "stainless")];
+    let mixed = answered(BracingKind::HoldDown, &mixed);
+    assert_eq!(mixed.verdict, "wrong metal for this place");
+    assert!(mixed.action[0].starts_with("Two metals are mixed"), "{:?}", mixed.action);
+}
+
+/// *Own* vector of two storeys, 9 ft each on 6 ft of wall: 1,800 lb at the roof pull the strap between them with what the
+/// pushes above it turn, over the arm of 6 ft less 1-1/2 in of post and the rod in the end.
+#[test]
+fn straps_between_storeys_hold_what_all_above_them_pulls() {
+    let base = [
+        ("storey_pushes", "1800, 1500"),
+        ("storey_heights", "9'"),
+        ("storey_deads", "120, 150"),
+        ("wall_long", "6'"),
+        ("rod_in", "0"),
+        ("hold_down_label", "20000"),
+        ("end_post", "4"),
+        ("species", "SP"),
+    ];
+    let of = |more: &[(&str, &str)]| answered(BracingKind::HoldDown, &[&base[..], more].concat());
+    let arm = 6.0 - 3.0 / 12.0;
+    let pull = (1800.0 * 9.0 - 0.6 * 120.0 * 18.0) / arm;
+    let share = |reply: &QuickReply, limit: &str| {
+        reply.checks.iter().find(|check| check.limit.starts_with(limit)).map(|check| (check.demand, check.capacity))
+    };
+    let weak = of(&[("strap_labels", "2000")]);
+    let (demand, capacity) = share(&weak, "the strap").unwrap();
+    assert!((demand - pull).abs() < 1e-6 && capacity == 2000.0, "{demand} {capacity}");
+    assert!(weak.verdict == "not enough" && weak.action[0].contains("too weak"), "{:?}", weak.action);
+    let strong = of(&[("strap_labels", "3000")]);
+    assert!(strong.ratio.unwrap() < weak.ratio.unwrap());
+    // NDS 2018 12.3.1 by the same functions as the chapter's nail: one 10d common through 16 gauge into Southern Pine.
+    let nailed = of(&[("strap_nails", "14 10d common"), ("strap_gauge", "16")]);
+    let (_, capacity) = share(&nailed, "nails in each end").unwrap();
+    let nail = [
+        ("nail_as", "10d common"),
+        ("nail_side", "steel"),
+        ("nail_gauge", "16"),
+        ("nail_lasts", "wind"),
+        ("species", "SP"),
+        ("nail_driven", "face"),
+    ];
+    let one = answered(BracingKind::Nail, &nail);
+    let one = one.fact("lateral_lb").unwrap();
+    assert!((capacity - 14.0 * one).abs() < 1e-6, "{capacity} {one}");
+    let few = of(&[("strap_nails", "6 10d common"), ("strap_gauge", "16")]);
+    let needed = (pull / one).ceil();
+    assert!(few.action[0].contains(&format!("with {needed} nails")), "{:?}", few.action);
+    // One storey has no strap; three have two, each with its own label.
+    assert!(
+        share(&of(&[("storey_pushes", "1800"), ("storey_deads", "0"), ("strap_labels", "10")]), "the strap").is_none()
+    );
+    let three = [("storey_pushes", "800, 900, 900"), ("storey_deads", "0"), ("strap_labels", "9000, 9500")];
+    let straps = of(&three).checks.iter().filter(|check| check.limit.starts_with("the strap")).count();
+    assert_eq!(straps, 2);
+    for (id, text) in
+        [("strap_labels", "1, 2, 3"), ("strap_labels", "0"), ("strap_nails", "many"), ("strap_nails", "99 10d")]
+    {
+        let refused = derive(BracingKind::HoldDown, &case(&[(id, text)]), &Nothing).refusals();
+        assert!(refused.iter().any(|one| one.field == id && one.problem.ends_with('.')), "{id} {text}: {refused:?}");
+    }
+}

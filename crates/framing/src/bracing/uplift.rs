@@ -14,6 +14,7 @@ use standards::irc_2021::r802_11::{Reduction, RoofShape, TiedRoof, WallUplift, w
 
 use super::ends::{PUSHED, check};
 use super::frame::plate;
+use super::salt;
 use super::ties::tie;
 use crate::quick::read::plf;
 use crate::quick::reply::{Drawn, DrawnLink, LinkAt, QuickReply, RuleReply, TableReply};
@@ -53,6 +54,10 @@ pub(super) const FIELDS: &[&str] = &[
     "wind_speed",
     "exposure",
     "enclosure",
+    "salt_water",
+    "metal_where",
+    "metal_tie",
+    "metal_nails",
 ];
 
 /// Farther from a corner than the footnote asks.
@@ -305,6 +310,7 @@ fn reply(reading: &Reading, mut about: About<'_>, lifted: &Lifted, answer: &Chai
     }
     reply.by_code.extend(code_rule(reading));
     about.say("No weight counts twice: what holds a shear wall's end down is not counted here again.");
+    salt::say(reading, &mut reply, &mut about);
     cautions(&mut about);
     about.caution("Fill every hole that the label of a tie names, with the nail that it names.");
     about.part(working(lifted, answer));

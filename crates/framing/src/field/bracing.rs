@@ -1,6 +1,7 @@
 //! The inputs of Bracing: braced walls, what holds their ends down, bolts, floors and roofs as diaphragms, the path of
 //! uplift, and nails.
 
+mod metal;
 mod nails;
 mod sill;
 
@@ -13,6 +14,9 @@ use super::{FieldSpec, Kind, YES_NO, feet, field, number};
 const SPACING: Kind = Kind::Length { bare: Inches, least: 8.0, most: 24.0 };
 const SMALL: Kind = Kind::Length { bare: Inches, least: 0.0, most: 24.0 };
 const POUNDS: Kind = number("lb", 0.0, 200_000.0);
+/// How the straps of several floors are written.
+const POUNDS_LIST_HELP: &str =
+    "Between storeys: the labels' allowable loads for wind, from the top floor down, commas between. One for all.";
 /// How a tie at a link is written.
 const TIE_HELP: &str = "Its label's load, such as 500 lb; or toe nails, such as 3 8d common; or none.";
 const WALL_TIE_HELP: &str =
@@ -22,11 +26,12 @@ const PLF: Kind = number("plf", 0.0, 20_000.0);
 /// Every input that Bracing has beside those of the header and of Site.
 pub const BRACING_FIELDS: &[FieldSpec] = &ALL;
 
-const GROUPS: [&[FieldSpec]; 3] = [WALL_FIELDS, nails::NAIL_FIELDS, sill::SILL_FIELDS];
-const ALL: [FieldSpec; WALL_FIELDS.len() + nails::NAIL_FIELDS.len() + sill::SILL_FIELDS.len()] = joined(GROUPS);
+const GROUPS: [&[FieldSpec]; 4] = [WALL_FIELDS, nails::NAIL_FIELDS, sill::SILL_FIELDS, metal::METAL_FIELDS];
+const COUNT: usize = WALL_FIELDS.len() + nails::NAIL_FIELDS.len() + sill::SILL_FIELDS.len() + metal::METAL_FIELDS.len();
+const ALL: [FieldSpec; COUNT] = joined(GROUPS);
 
 /// The groups one after the other.
-const fn joined<const N: usize>(groups: [&[FieldSpec]; 3]) -> [FieldSpec; N] {
+const fn joined<const N: usize>(groups: [&[FieldSpec]; 4]) -> [FieldSpec; N] {
     let mut all = [groups[0][0]; N];
     let (mut group, mut filled) = (0, 0);
     while group < groups.len() {

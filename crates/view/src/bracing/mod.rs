@@ -46,6 +46,8 @@ impl Shown for BracingKind {
             (_, "schedule_lines") => self == Self::Schedule,
             (_, "field_nails") => of("wall_blocking") == "unblocked",
             (_, "sheet_long") => of("panels_lie") != "across",
+            (_, "metal_where" | "metal_tie" | "metal_nails") => reading.number("salt_water").is_some(),
+            (_, "strap_gauge") => reading.word("strap_nails").is_some(),
             (_, "floor_tie") => of("uplift_storeys") != "1",
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
             (_, "header_tie" | "jamb_tie") => reading.length("uplift_opening").is_some(),
@@ -58,7 +60,8 @@ impl Shown for BracingKind {
     fn in_its_place(self, field: Field) -> Field {
         let group = match field.id {
             "house_width" | "roof_kind" | "roof_pitch" | "eave_overhang" | "roof_dead" | "ceiling_dead"
-            | "wind_speed" | "exposure" | "enclosure" | "building_length" | "storeys" | "eave_height" => Group::Place,
+            | "wind_speed" | "exposure" | "enclosure" | "building_length" | "storeys" | "eave_height"
+            | "salt_water" => Group::Place,
             _ => field.group,
         };
         let help = if self == Self::Diaphragm && field.id == SIZE { FLOOR_SIZE } else { field.help };
