@@ -5,7 +5,8 @@ use standards::sdpws_2015::table_4_3::{ShearWallRow, WallboardFastening, wallboa
 use standards::sdpws_2015::{ApparentShearStiffness, NominalUnitShear, aspect, faces};
 use standards::{OutsideTable, Source};
 
-use crate::strength::{Face, Framing, Nailing};
+use crate::face::Face;
+use crate::strength::{Framing, Nailing};
 
 /// What is on the other face of a wall, beside the panels that are asked about. Where those are on both faces already,
 /// nothing of it counts.

@@ -16,6 +16,7 @@
 
 mod choose;
 pub mod diaphragm;
+mod face;
 mod face_text;
 mod faces;
 mod line;
