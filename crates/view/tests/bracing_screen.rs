@@ -1,7 +1,10 @@
 //! What the screen of Bracing says.
 
+mod common;
+
 use std::collections::BTreeMap;
 
+use common::numbers;
 use framing::bracing::BracingKind;
 use framing::quick::QuickKind as _;
 use view::bracing::BracingScreen;
@@ -68,17 +71,6 @@ const CASES: [(BracingKind, &[(&str, &str)]); 22] = [
     ),
     (BracingKind::Uplift, &[("uplift_given", "80"), ("bolt_washer", "plate"), ("sill_tie", "panels")]),
 ];
-
-fn numbers(mark: &Mark) -> Vec<f64> {
-    match mark {
-        Mark::Line { from, to, .. }
-        | Mark::Dimension { from, to, .. }
-        | Mark::Arrow { from, to, .. }
-        | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
-        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
-    }
-}
 
 #[test]
 fn every_kind_answers_draws_and_says_what_it_draws() {
