@@ -101,12 +101,9 @@ pub(super) fn say(reply: &mut QuickReply, about: &mut About<'_>, lean: Lean, hei
     let written = format!("{}, the height over {}", words::inches(lean.three), figure(of_height.floor()));
     reply.facts.push(fact("lean_in", "it leans in this push", lean.three.inches(), written));
     if let Some(four) = lean.four {
-        reply.facts.push(fact(
-            "lean_four_terms_in",
-            "by the equation in four terms",
-            four.inches(),
-            words::inches(four),
-        ));
+        let inches = |lean: Length| figure(lean.inches());
+        let written = format!("{} in, beside {} in", inches(four), inches(lean.three));
+        reply.facts.push(fact("lean_four_terms_in", "by the equation in four terms", four.inches(), written));
         about.say("The two equations differ: three terms have one stiffness at all loads, that of 1.4 times the allowable unit shear for earthquakes; four terms have the slip of the nails at this load. Take the larger.");
     }
     about.part(lean.part);
