@@ -109,6 +109,8 @@ journey("a schedule is pasted, and a wall is checked by its mark, with no signal
   await page.getByText("Line 3").first().waitFor();
   await lines.fill("P1: 7/16 8d 4, hold-down HD1\nHD1: hold-down 1,500 lb");
   await until("one mark", async () => /^1 mark from the drawing/.test(await answer(page)));
+  assert.match(await page.locator("pre.to-copy").first().innerText(), /^P1: 7\/16" 8d at 4", hold-down HD1/);
+  assert.match(await page.locator("pre.to-copy").nth(1).innerText(), /^Mark,Panel,Nail,Edge,Hold-down/);
   await assertFitsWidth(page);
   await lookAt(page, "Shear wall");
   await fillIn(page, "Panels and nails as drawn", "P1");
@@ -142,4 +144,24 @@ journey("a panel over foam braces nothing, and the way out is said", {}, async (
   await page.locator("#in-hand").fill("foam 1, osb 7/16, wrap, siding 1/2");
   await until("it braces nothing", async () => /braces nothing/.test(await answer(page)));
   await page.getByText("Nail the panel to the studs themselves").first().waitFor();
+});
+
+journey("a high wall has a level joint, and board on its other face adds to it, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await page.locator("#in-hand").fill("20'");
+  await fillIn(page, "Wall height", "10'");
+  await page.getByText("Block the level joint").first().waitFor();
+  await page.locator(".size", { hasText: '8d at 6"' }).first().tap();
+  await fillIn(page, "Level joints of panels", "on nothing");
+  await page.getByText("is an engineer's to design").first().waitFor();
+  await fillIn(page, "Sheets are long", "10'");
+  await page.getByText("no level joint is left").first().waitFor();
+  await fillIn(page, "Level joints of panels", "on framing");
+  await fillIn(page, "Other face", "gypsum 1/2");
+  await page.getByText("not updated").first().waitFor();
+  await fillIn(page, "Other face", "gypsum 1/2 5d cooler 7");
+  await page.getByText("is added in wind").first().waitFor();
+  await assertFitsWidth(page);
 });

@@ -1,6 +1,6 @@
 //! Walls that keep the house square: what they carry, what holds their ends down, how far they lean.
 //!
-//! A [`Nailing`] on [`Framing`] has a [`Strength`]; a [`SegmentedWall`] holds each full-height piece down at its own ends, a
+//! A [`Nailing`] on [`Framing`] has a [`Strength`], what is on the [`OtherFace`] counted in; a [`SegmentedWall`] holds each full-height piece down at its own ends, a
 //! [`PerforatedWall`] the whole of it at two; [`overturning`] carries what holds the ends down through the storeys.
 //! [`lightest_that_carries`] finds the nailing that a unit shear needs. [`uplift`] follows what lifts the roof down to the
 //! footing. [`diaphragm`] has the floors and roofs that bring the wind to the walls, [`wall_lines`] what each line of walls
@@ -16,6 +16,9 @@
 
 mod choose;
 pub mod diaphragm;
+mod face;
+mod face_text;
+mod faces;
 mod line;
 mod make_up;
 mod nailing_text;
@@ -29,6 +32,8 @@ pub mod uplift;
 pub mod wall_lines;
 
 pub use choose::{Chosen, lightest_that_carries, nailings};
+pub use face_text::{OtherFaceTextError, read_other_face};
+pub use faces::{Joined, OtherFace, SecondFace};
 pub use line::{LineAnswer, Remedy, check_line};
 pub use make_up::{Braces, Layer, LayerKind, MakeUp, MakeUpAnswer, Misplaced, Reach, check_make_up};
 pub use nailing_text::{NailingTextError, nail_length, nail_name, nail_words, read_nailing};
@@ -36,5 +41,5 @@ pub use overturning::{Storey, overturning};
 pub use perforated::{Opening, PerforatedAnswer, PerforatedWall, check_perforated};
 pub use segmented::{Ends, OF_DEAD, Segment, SegmentedAnswer, SegmentedWall, check_segmented};
 pub use sill::{OneBolt, SillAnswer, SillError, SillPiece, bolts_at, check_sill, fewest_bolts};
-pub use standards::sdpws_2015::table_4_3::{ShearFastener, Sheathing};
-pub use strength::{Edition, Factor, Framing, Nailing, Strength, strength};
+pub use standards::sdpws_2015::table_4_3::{ShearFastener, Sheathing, WallboardFastening};
+pub use strength::{Edition, Factor, Framing, LevelJoints, Nailing, Strength, strength};

@@ -70,7 +70,8 @@ const THICKER: [(f64, ShearFastener); 3] =
 /// # Errors
 /// As [`strength`].
 pub fn check_line(wall: &SegmentedWall, nailing: &Nailing, frame: &Framing) -> Result<LineAnswer, OutsideTable> {
-    let own = strength(nailing, frame)?;
+    let own = strength(nailing, frame)?.of_pieces(wall.height, &wall.pieces);
+    own.is_not_too_high(wall.height)?;
     let pieces = check_segmented(wall, &own);
     let of_a_foot = own.allowable.line_load() * Length::from_feet(1.0);
     let length = |force: Force| Length::from_feet(force / of_a_foot);

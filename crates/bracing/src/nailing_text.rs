@@ -29,13 +29,18 @@ impl core::error::Error for NailingTextError {}
 pub(crate) const NAILS: [(&str, ShearFastener); 3] =
     [("6d", ShearFastener::Common6d), ("8d", ShearFastener::Common8d), ("10d", ShearFastener::Common10d)];
 
+/// The common nail as a schedule has it: `8d`.
+pub(crate) fn nail_short(fastener: ShearFastener) -> &'static str {
+    NAILS.iter().find(|(_, of)| *of == fastener).map_or("nails", |(name, _)| name)
+}
+
 impl fmt::Display for Nailing {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} ", self.thickness.to_inches_fraction(Denominator::ThirtySecond))?;
         if self.sheathing == Sheathing::StructuralI {
             write!(f, "Structural I ")?;
         }
-        let nail = NAILS.iter().find(|(_, fastener)| *fastener == self.fastener).map_or("nails", |(name, _)| name);
+        let nail = nail_short(self.fastener);
         write!(f, "{nail} at {}", self.edge.to_inches_fraction(Denominator::Sixteenth))?;
         if self.both_faces { write!(f, ", both faces") } else { Ok(()) }
     }

@@ -60,7 +60,7 @@ pub struct PerforatedAnswer {
 ///
 /// # Errors
 /// Where an end piece is narrower than the limit, the wall is higher than 20 ft, its unit shear is over the most that such a
-/// wall may have, or the openings are not those between its pieces.
+/// wall may have, its level joints lie on nothing, or the openings are not those between its pieces.
 pub fn check_perforated(wall: &PerforatedWall, strength: &Strength) -> Result<PerforatedAnswer, OutsideTable> {
     let outside =
         |given: String, covers, next_step| Err(OutsideTable { source: perforated::LIMITS, given, covers, next_step });
@@ -68,6 +68,11 @@ pub fn check_perforated(wall: &PerforatedWall, strength: &Strength) -> Result<Pe
         let given = format!("a wall {} ft high", wall.height.feet());
         return outside(given, "walls to 20 ft", "An engineer designs a higher wall.");
     }
+    if !strength.blocked {
+        let given = "level joints that are not blocked".to_owned();
+        return outside(given, "walls with all edges of the panels on framing", "Block them, or ask the engineer.");
+    }
+    let strength = strength.of_pieces(wall.height, &wall.pieces);
     if strength.one_face > perforated::MOST_IN_WIND {
         let given = format!("a nominal unit shear of {} plf", strength.one_face.plf());
         return outside(given, "nominal unit shears to 2,435 plf", "Hold each piece down at its own ends instead.");
@@ -77,7 +82,7 @@ pub fn check_perforated(wall: &PerforatedWall, strength: &Strength) -> Result<Pe
         let next = "Give the pieces from end to end, with one opening between each two.";
         return outside(given, "walls that begin and end with a full-height piece", next);
     }
-    let ratio = |length: Length| aspect::ratio(wall.height, length, strength.row.sheathing, true);
+    let ratio = |length: Length| strength.ratio(wall.height, length);
     ratio(wall.pieces[0])?;
     ratio(wall.pieces[wall.pieces.len() - 1])?;
     let counts = |length: Length| length * ratio(length).map_or(0.0, aspect::sharing_factor);

@@ -81,9 +81,10 @@ pub struct SegmentedAnswer {
 /// load (ASCE 7-16 2.4.1).
 #[must_use]
 pub fn check_segmented(wall: &SegmentedWall, strength: &Strength) -> SegmentedAnswer {
+    let strength = strength.of_pieces(wall.height, &wall.pieces);
     let unit = strength.allowable.line_load();
     let counted = |length: Length| {
-        let ratio = aspect::ratio(wall.height, length, strength.row.sheathing, true);
+        let ratio = strength.ratio(wall.height, length);
         let factor = ratio.as_ref().map_or(0.0, |ratio| aspect::sharing_factor(*ratio));
         (length, ratio, factor)
     };

@@ -1,9 +1,12 @@
 //! What a foot of nailed wall carries in wind.
 
 use measure::{Length, Ratio};
-use standards::sdpws_2015::table_4_3::{AS_THICKER, ShearFastener, ShearWallRow, Sheathing, wood_panel};
-use standards::sdpws_2015::{AllowableUnitShear, ApparentShearStiffness, NominalUnitShear, framing};
+use standards::sdpws_2015::table_4_3::{ShearFastener, ShearWallRow, Sheathing};
+use standards::sdpws_2015::{AllowableUnitShear, ApparentShearStiffness, NominalUnitShear, aspect, unblocked};
 use standards::{OutsideTable, Source, sdpws_2015, sdpws_2021};
+
+use crate::face::Face;
+use crate::faces::{OtherFace, SecondFace, second_face};
 
 /// Which edition of the provisions is followed. In wind they differ in one factor.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -14,7 +17,7 @@ pub enum Edition {
     Of2021,
 }
 
-/// How a wall is sheathed and nailed: wood panels right on the framing, all edges blocked.
+/// How a wall is sheathed and nailed: wood panels right on the framing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Nailing {
     /// Sheathing: a wood structural panel.
@@ -31,7 +34,27 @@ pub struct Nailing {
     pub both_faces: bool,
 }
 
-/// What the nails go into.
+/// What the level joints of the panels lie on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LevelJoints {
+    /// Framing or blocking, as all other edges do; or there is none.
+    Blocked,
+    /// Nothing between the studs.
+    Unblocked {
+        /// Spacing of the nails away from the edges.
+        field: Length,
+    },
+}
+
+impl LevelJoints {
+    /// Whether all edges lie on framing.
+    #[must_use]
+    pub const fn are_blocked(self) -> bool {
+        matches!(self, Self::Blocked)
+    }
+}
+
+/// What the nails go into, and what else is on it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Framing {
     /// Assigned specific gravity of the studs and plates.
@@ -44,6 +67,10 @@ pub struct Framing {
     pub hold_downs_inside: bool,
     /// Edition.
     pub edition: Edition,
+    /// What the level joints of the panels lie on.
+    pub joints: LevelJoints,
+    /// What is on the other face.
+    pub other_face: OtherFace,
 }
 
 /// A factor on a unit shear, with its reason.
@@ -68,6 +95,10 @@ pub struct Strength {
     pub factors: Vec<Factor>,
     /// Nominal unit shear of one face, factors counted.
     pub one_face: NominalUnitShear,
+    /// Whether all edges of the panels lie on framing.
+    pub blocked: bool,
+    /// What is on the other face, where it is counted.
+    pub second: Option<SecondFace>,
     /// Of the wall.
     pub nominal: NominalUnitShear,
     /// For loads of wind.
@@ -76,51 +107,75 @@ pub struct Strength {
     pub divided: Factor,
     /// Apparent stiffness with strand board.
     pub stiffness: Option<ApparentShearStiffness>,
+    /// That of the panels that are asked about alone.
+    pub panels_stiffness: Option<ApparentShearStiffness>,
 }
 
-/// The thickness whose unit shear a thinner panel may take.
-const THICKER: Length = Length::from_inches(15.0 / 32.0);
-/// The thinnest panel that may.
-const THIN: Length = Length::from_inches(3.0 / 8.0);
+impl Strength {
+    /// Height over length of a piece of such a wall, where it may count at all.
+    ///
+    /// # Errors
+    /// Where it is narrower than the limit, or higher than a wall may be whose level joints lie on nothing.
+    pub fn ratio(&self, height: Length, length: Length) -> Result<Ratio, OutsideTable> {
+        self.is_not_too_high(height)?;
+        aspect::ratio(height, length, self.row.sheathing, self.blocked)
+    }
+
+    /// Whether such a wall may be so high.
+    ///
+    /// # Errors
+    /// For level joints on nothing, over 16 ft.
+    pub fn is_not_too_high(&self, height: Length) -> Result<(), OutsideTable> {
+        if self.blocked || height <= unblocked::HIGHEST {
+            return Ok(());
+        }
+        Err(OutsideTable {
+            source: unblocked::FACTOR,
+            given: format!("a wall {} ft high whose level joints are not blocked", height.feet()),
+            covers: "such walls to 16 ft",
+            next_step: "Block the joints, or ask the engineer.",
+        })
+    }
+
+    /// The strength of a line of these pieces. Gypsum board has no rule for narrow pieces: where one that counts is narrower
+    /// than its limit, the other face counts in none, for all pieces of a line are alike.
+    #[must_use]
+    pub fn of_pieces(&self, height: Length, pieces: &[Length]) -> Self {
+        let Some(second) = &self.second else { return self.clone() };
+        let narrow = pieces.iter().filter_map(|length| self.ratio(height, *length).ok()).any(|of| of > second.most);
+        if !narrow {
+            return self.clone();
+        }
+        Self {
+            second: None,
+            nominal: self.one_face,
+            allowable: self.one_face.allowable_for_wind(),
+            stiffness: self.panels_stiffness,
+            ..self.clone()
+        }
+    }
+}
 
 /// Works out what a foot of wall carries in wind.
 ///
 /// # Errors
-/// Where no table has the sheathing so nailed, or the studs are farther apart than the table has them.
+/// Where no table has the sheathing so nailed, or the studs are farther apart than the table has them; where the other face
+/// is none of the tables'.
 pub fn strength(nailing: &Nailing, frame: &Framing) -> Result<Strength, OutsideTable> {
-    let own = wood_panel(nailing.sheathing, nailing.thickness, nailing.fastener, nailing.edge)?;
-    if frame.studs > own.studs {
-        return Err(OutsideTable {
-            source: own.source(),
-            given: format!("studs at {} in", frame.studs.inches()),
-            covers: "studs to 24 in",
-            next_step: "Set the studs closer, or ask the engineer.",
-        });
-    }
-    let thicker = takes_thicker(nailing, frame)
-        .then(|| wood_panel(nailing.sheathing, THICKER, nailing.fastener, nailing.edge))
-        .transpose()?;
-    let row = thicker.unwrap_or(own);
-    let mut factors = vec![Factor {
-        what: "wood that the nails enter",
-        value: framing::specific_gravity_factor(frame.specific_gravity),
-        source: framing::SPECIFIC_GRAVITY,
-    }];
-    if frame.edition == Edition::Of2021 {
-        let value = sdpws_2021::hold_down_factor(nailing.fastener, frame.hold_downs_inside);
-        let source = sdpws_2021::INNER_HOLD_DOWN;
-        factors.push(Factor { what: "hold-downs on the inner face of the end posts", value, source });
-    }
-    factors.retain(|factor| factor.value != 1.0);
-    let one_face = factors.iter().fold(row.wind, |shear, factor| shear.times(factor.value));
+    let face = Face::of(nailing, frame)?;
+    let second = second_face(nailing, frame, &face)?;
     let faces = if nailing.both_faces { 2.0 } else { 1.0 };
-    let nominal = one_face.times(faces);
-    let wetness = if frame.wet { framing::WET_STIFFNESS } else { 1.0 };
+    let nominal = second.as_ref().map_or(face.shear.times(faces), |second| second.both);
+    let panels_stiffness = face.stiffness.map(|stiffness| stiffness.times(faces));
     Ok(Strength {
-        row,
-        as_thicker: thicker.map(|_| AS_THICKER),
-        factors,
-        one_face,
+        row: face.row,
+        as_thicker: face.as_thicker,
+        factors: face.factors,
+        one_face: face.shear,
+        blocked: frame.joints.are_blocked(),
+        stiffness: second.as_ref().and_then(|second| second.stiffness).or(panels_stiffness),
+        panels_stiffness,
+        second,
         nominal,
         allowable: nominal.allowable_for_wind(),
         divided: Factor {
@@ -131,15 +186,5 @@ pub fn strength(nailing: &Nailing, frame: &Framing) -> Result<Strength, OutsideT
                 Edition::Of2021 => sdpws_2021::ALLOWABLE,
             },
         },
-        // The panel that is there leans as it does, whatever it may be taken to carry.
-        stiffness: own.osb.map(|stiffness| stiffness.times(faces * wetness)),
     })
-}
-
-/// Panels of 3/8 and 7/16 in with 8d nails, on studs at 16 in or less or laid across them.
-fn takes_thicker(nailing: &Nailing, frame: &Framing) -> bool {
-    nailing.fastener == ShearFastener::Common8d
-        && nailing.thickness >= THIN
-        && nailing.thickness < THICKER
-        && (frame.studs.inches() <= 16.0 || nailing.across_studs)
 }

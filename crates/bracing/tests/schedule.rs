@@ -7,7 +7,7 @@ use proptest::prelude::*;
 
 const TYPED: &str = "sheet S2.1 rev B
 P1: 7/16 8d 6/12, studs 2x6, post 2, blocked, plate 16d at 6, bolts 5/8 at 48, hold-down HD1
-P2: 15/32 structural i 10d 3, both faces, studs 2x6, post 3, washer 3x3x1/4, hold-down HD2
+P2: 15/32 structural i 10d 3, both faces, across, boundary 2, blocking 2x4 flat, sill 16d at 4, studs 2x6, post 3, washer 3x3x1/4, hold-down HD2
 
 HD1: hold-down 2,500 lb, rod 5/8, gives 1/8
 HD2: hold-down 9,000 lb, rod 7/8, post 6x6
@@ -51,6 +51,25 @@ fn written_out_it_reads_back() {
     for text in [TYPED, PASTED, "", "sheet A1"] {
         let schedule = read_schedule(text).unwrap();
         assert_eq!(read_schedule(&schedule.to_string()).unwrap(), schedule, "{schedule}");
+        assert_eq!(read_schedule(&schedule.to_csv()).unwrap(), schedule, "{}", schedule.to_csv());
+    }
+}
+
+/// A boundary beside edge and field, what blocks the edges, and the nails of the sill.
+#[test]
+fn boundary_blocking_and_sill_are_read() {
+    let schedule = read_schedule(TYPED).unwrap();
+    let two = &schedule.panels[1];
+    assert_eq!(two.boundary, Some(Length::from_inches(2.0)));
+    assert_eq!((two.blocking.as_str(), two.blocked, two.sill.as_str()), ("2x4 flat", Some(true), "16d at 4"));
+    let pasted = "Type,Thickness,Nails,Boundary nailing,Edge nailing,Edge blocking,Sill nailing\nA,15/32,10d,2,3,2x4 flat,16d at 4";
+    let pasted = read_schedule(pasted).unwrap();
+    let one = &pasted.panels[0];
+    assert_eq!((one.boundary, one.nailing.edge), (two.boundary, two.nailing.edge));
+    assert_eq!((&one.blocking, one.blocked, &one.sill), (&two.blocking, two.blocked, &two.sill));
+    for (cell, blocked) in [("yes", Some(true)), ("no", Some(false)), ("", None)] {
+        let text = format!("Mark,Panel,Nail,Edge,Blocking\nA,7/16,8d,4,{cell}");
+        assert_eq!(read_schedule(&text).unwrap().panels[0].blocked, blocked, "{cell}");
     }
 }
 
@@ -74,6 +93,7 @@ proptest! {
     #[test]
     fn anything_may_be_pasted(text in "[A-Za-z0-9:,;/ \"\n.-]{0,200}") {
         if let Ok(schedule) = read_schedule(&text) {
+            prop_assert_eq!(read_schedule(&schedule.to_csv()), Ok(schedule.clone()), "{}", schedule.to_csv());
             prop_assert_eq!(read_schedule(&schedule.to_string()), Ok(schedule));
         }
     }
@@ -81,8 +101,9 @@ proptest! {
     /// Nearly right lines, too.
     #[test]
     fn nearly_right_lines(lines in prop::collection::vec(
-        "P[0-9]{1,2}: (7/16|15/32|3/8) (structural i )?(6d|8d|10d) [1-7](/[0-9]{1,2})?(, (both faces|across|field 12|studs 2x[46]|post [2-4]|blocked|unblocked|plate 16d at 4|bolts (1/2|5/8) at [1-9]{2}|washer 3x3|hold-down HD[1-3]|glue)){0,4}", 0..6)) {
+        "P[0-9]{1,2}: (7/16|15/32|3/8) (structural i )?(6d|8d|10d) [1-7](/[0-9]{1,2})?(, (both faces|across|field 12|studs 2x[46]|post [2-4]|blocked|unblocked|blocking 2x4 flat|boundary [2-6]|sill 16d at 6|plate 16d at 4|bolts (1/2|5/8) at [1-9]{2}|washer 3x3|hold-down HD[1-3]|glue)){0,4}", 0..6)) {
         if let Ok(schedule) = read_schedule(&lines.join("\n")) {
+            prop_assert_eq!(read_schedule(&schedule.to_csv()), Ok(schedule.clone()), "{}", schedule.to_csv());
             prop_assert_eq!(read_schedule(&schedule.to_string()), Ok(schedule));
         }
     }

@@ -296,13 +296,15 @@ fn any_chain() -> impl Strategy<Value = Chain> {
 #[test]
 fn panels_hold_down_with_what_their_shear_leaves() {
     use bracing::uplift::lapping;
-    use bracing::{Edition, Framing, read_nailing};
+    use bracing::{Edition, Framing, LevelJoints, OtherFace, read_nailing};
     let framing = Framing {
         specific_gravity: 0.5,
         studs: inches(16.0),
         wet: false,
         hold_downs_inside: false,
         edition: Edition::Of2015,
+        joints: LevelJoints::Blocked,
+        other_face: OtherFace::Bare,
     };
     let nailing = read_nailing("7/16 8d 6, both faces").expect("read");
     let tie = |shear: f64| lapping(&nailing, &framing, (NailRows::Single, inches(3.0)), plf(shear));

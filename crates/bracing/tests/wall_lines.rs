@@ -160,7 +160,15 @@ fn nailing() -> Nailing {
 
 fn spruce() -> Framing {
     let studs = Length::from_inches(24.0);
-    Framing { specific_gravity: 0.42, studs, wet: false, hold_downs_inside: false, edition: Edition::Of2021 }
+    Framing {
+        specific_gravity: 0.42,
+        studs,
+        wet: false,
+        hold_downs_inside: false,
+        edition: Edition::Of2021,
+        joints: bracing::LevelJoints::Blocked,
+        other_face: bracing::OtherFace::Bare,
+    }
 }
 
 fn wall(push: f64) -> SegmentedWall {

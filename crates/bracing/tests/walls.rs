@@ -3,8 +3,8 @@
 #![expect(clippy::expect_used, reason = "in a test a panic is the report")]
 
 use bracing::{
-    Edition, Ends, Framing, Nailing, Opening, PerforatedWall, SegmentedWall, ShearFastener, Sheathing, Storey,
-    Strength, check_perforated, check_segmented, lightest_that_carries, overturning, strength,
+    Edition, Ends, Framing, LevelJoints, Nailing, Opening, OtherFace, PerforatedWall, SegmentedWall, ShearFastener,
+    Sheathing, Storey, Strength, check_perforated, check_segmented, lightest_that_carries, overturning, strength,
 };
 use measure::{Force, Length, LineLoad};
 use proptest::prelude::*;
@@ -40,7 +40,15 @@ fn nailing(edge: f64) -> Nailing {
 }
 
 fn frame(specific_gravity: f64, studs: f64) -> Framing {
-    Framing { specific_gravity, studs: inches(studs), wet: false, hold_downs_inside: false, edition: Edition::Of2021 }
+    Framing {
+        specific_gravity,
+        studs: inches(studs),
+        wet: false,
+        hold_downs_inside: false,
+        edition: Edition::Of2021,
+        joints: LevelJoints::Blocked,
+        other_face: OtherFace::Bare,
+    }
 }
 
 /// 7/16 in with 8d on Spruce-Pine-Fir studs at 24 in, so that its own row is taken.

@@ -251,8 +251,11 @@ fn a_schedule_is_read_compared_and_left_as_it_is() {
     // SDPWS 2015 Table 4.3A: 15/32 in with 8d at 4 in, 1,065 plf for wind, studs at 16 in; half of it is allowable.
     assert_eq!(panels[0][1..3], ["7/16\" 8d at 4\"", "533 plf"]);
     assert!(reply.action[0].contains("P2 names HD9"), "{:?}", reply.action);
-    let other = answered(BracingKind::Schedule, &[("schedule_lines", "P1: 7/16 8d 4, unblocked")]);
-    assert_eq!(other.tables[0].rows[0][2], "—");
+    // Own arithmetic: 670 plf at 6 in, 0.6 of it on studs at 16 in (Table 4.3.3.2, from memory), half of that allowable.
+    let open = [("schedule_lines", "P1: 7/16 8d 4/12, unblocked"), ("species", "DF-L")];
+    assert_eq!(answered(BracingKind::Schedule, &open).tables[0].rows[0][2], "201 plf");
+    let brick = [("schedule_lines", "P1: 7/16 8d 5")];
+    assert_eq!(answered(BracingKind::Schedule, &brick).tables[0].rows[0][2], "—");
 }
 
 /// A mark stands for what the drawing says of it, its hold-down as well.
@@ -333,4 +336,225 @@ fn dead_load_of_a_stud_bay_presses_the_end_post() {
         check.unwrap_or_default() - reply.fact("compression_lb").unwrap_or_default() / 16.5
     };
     assert!((pressed("16") - 800.0 / 16.5).abs() < 1e-6 && (pressed("24") - 1200.0 / 16.5).abs() < 1e-6);
+}
+
+/// Field case FC-29: a wall of 10 ft with sheets of 8 ft, 2x6 at 16 in, 1/2 in strand board, and nothing behind the level
+/// joint. Ways out: sheets of 4x10, blocking from inside, or an engineer's wall at 0.6 of the blocked one with 6/12 nailing
+/// and 0.8 with 6/6 (SDPWS 2015 Table 4.3.3.2, from memory), to 2:1.
+#[test]
+fn a_level_joint_on_nothing_is_blocked_or_an_engineers() {
+    let of = |more: &[(&str, &str)]| {
+        let mut fields = vec![
+            ("wall_high", "10'"),
+            ("wall_pieces", "20'"),
+            ("drawn_size", "1/2 8d 6"),
+            ("species", "DF-L"),
+            ("wall_push", "2000"),
+        ];
+        fields.extend(more);
+        answered(BracingKind::ShearWall, &fields)
+    };
+    let says = |reply: &QuickReply, what: &str| reply.action.iter().any(|one| one.contains(what));
+    let blocked = of(&[]);
+    // 1/2 in takes the row of 15/32 in: 730 plf for wind.
+    assert_eq!(blocked.fact("allowable_plf"), Some(365.0));
+    assert!(says(&blocked, "Block the level joint 8'") && says(&blocked, "4x10"), "{:?}", blocked.action);
+    let open = of(&[("wall_blocking", "unblocked")]);
+    assert!((open.fact("allowable_plf").unwrap() - 0.6 * 365.0).abs() < 1e-9);
+    assert!(says(&open, "engineer") && says(&open, "from inside") && says(&open, "4x10"), "{:?}", open.action);
+    let steps = open.about.working.iter().flat_map(|part| &part.steps);
+    assert!(steps.clone().any(|step| step.source.contains("4.3.3.2") && step.source.contains("memory")));
+    let closer = of(&[("wall_blocking", "unblocked"), ("field_nails", "6")]);
+    assert!((closer.fact("allowable_plf").unwrap() - 0.8 * 365.0).abs() < 1e-9);
+    let narrow = of(&[("wall_blocking", "unblocked"), ("wall_pieces", "4' 11\"")]);
+    assert_eq!(narrow.fact("capacity_lb"), Some(0.0));
+    assert!(says(&narrow, "5' 0\" is the least"), "{:?}", narrow.action);
+    let upright = of(&[("sheet_long", "10'")]);
+    assert!(!says(&upright, "level joint"), "{:?}", upright.action);
+    // A mark of the schedule says it as well, and what is typed wins over it.
+    let mark = [("schedule_lines", "P1: 1/2 8d 6/12, unblocked"), ("drawn_size", "P1")];
+    assert_eq!(of(&mark).fact("allowable_plf"), open.fact("allowable_plf"));
+    let typed = [mark[0], mark[1], ("wall_blocking", "blocked")];
+    assert_eq!(of(&typed).fact("allowable_plf"), Some(365.0));
+    let perforated = answered(BracingKind::PerforatedWall, &mark);
+    assert_eq!(perforated.verdict, "not for this tool to decide");
+}
+
+/// Own arithmetic on Tables 4.3A and 4.3C: 670 and 150 plf nominal on studs at 24 in, half of their sum (SDPWS 2015
+/// 4.3.3.3.2 exception, from memory).
+#[test]
+fn board_inside_adds_to_a_wall_in_wind() {
+    let of = |other: &str, pieces: &str| {
+        let fields = [
+            ("brace_spacing", "24"),
+            ("species", "DF-L"),
+            ("drawn_size", "7/16 8d 6"),
+            ("other_face", other),
+            ("wall_pieces", pieces),
+        ];
+        answered(BracingKind::ShearWall, &fields)
+    };
+    let both = of("gypsum 1/2 5d cooler 7", "8'");
+    assert_eq!((both.fact("allowable_plf"), both.fact("other_face_plf")), (Some(410.0), Some(75.0)));
+    let narrow = of("gypsum 1/2 5d cooler 7", "4', 8'");
+    assert_eq!(narrow.fact("allowable_plf"), Some(335.0));
+    assert!(narrow.about.says.iter().any(|says| says.contains("is not counted")), "{:?}", narrow.about.says);
+    let none = of("none", "8'");
+    assert_eq!((none.fact("allowable_plf"), none.fact("other_face_plf")), (Some(335.0), None));
+    let no_row = of("gypsum 3/8 5d cooler 7", "8'");
+    assert!(no_row.verdict == "not for this tool to decide" && no_row.action[0].contains("Table 4.3C"));
+    for text in ["plaster", "gypsum 1/2", "7/16 glue"] {
+        let refused = derive(BracingKind::ShearWall, &case(&[("other_face", text)]), &Nothing).refusals();
+        assert!(refused.iter().any(|one| one.field == "other_face" && one.problem.ends_with('.')), "{refused:?}");
+    }
+    let panels = of("7/16 8d 4", "8'");
+    let joints = panels.by_code.iter().find(|rule| rule.heading == "Framing at panel joints").unwrap();
+    assert!(joints.says.iter().any(|says| says.contains("different studs")), "{:?}", joints.says);
+}
+
+/// *Own* vector: 250 plf on 9 ft by 6 ft with 8d at 6 in: three terms and four differ, each with its own panels and nails. The
+/// shear of three terms is 250 × 9 / 15,000 = 0.1500 in; of four 0.02695 + 0.75 × 9 × 0.009743 = 0.09271 in.
+#[test]
+fn both_equations_of_the_lean_stand_beside_each_other() {
+    let of = |more: &[(&str, &str)]| {
+        let mut fields = vec![
+            ("wall_high", "9'"),
+            ("wall_pieces", "6'"),
+            ("wall_push", "1500"),
+            ("brace_spacing", "24"),
+            ("drawn_size", "7/16 8d 6"),
+        ];
+        fields.extend(more);
+        answered(BracingKind::ShearWall, &fields)
+    };
+    let reply = of(&[]);
+    let (three, four) = (reply.fact("lean_in").unwrap(), reply.fact("lean_four_terms_in").unwrap());
+    assert!((three - four - (0.15 - 0.09271)).abs() < 0.00005, "{three} {four}");
+    assert!(reply.about.says.iter().any(|says| says.contains("two equations differ")));
+    // No slip is printed for framing that was wet, and none for open joints or board.
+    for without in [("nailed_wet", "yes"), ("wall_blocking", "unblocked"), ("other_face", "gypsum 1/2 5d cooler 7")] {
+        let reply = of(&[without]);
+        assert!(reply.fact("lean_in").is_some() && reply.fact("lean_four_terms_in").is_none(), "{without:?}");
+    }
+    // Both faces: each nail is given half, so it slips less; both equations still differ by the nails alone.
+    let both = of(&[("drawn_size", "7/16 8d 6 both faces")]);
+    assert!(both.fact("lean_four_terms_in").unwrap() < four);
+}
+
+/// What is written out to be copied reads back as what was typed, line by line and as CSV.
+#[test]
+fn a_schedule_is_written_out_to_be_copied() {
+    let typed = "sheet S2.1 rev B\nP1: 7/16 8d 4/12, boundary 3, blocking 2x4 flat, sill 16d at 6, hold-down HD1\n\
+                 HD1: hold-down 2,000 lb, rod 5/8";
+    let reply = answered(BracingKind::Schedule, &[("schedule_lines", typed)]);
+    let schedule = bracing::schedule::read_schedule(typed).unwrap();
+    assert_eq!(reply.texts.len(), 2);
+    for one in &reply.texts {
+        assert_eq!(bracing::schedule::read_schedule(&one.text), Ok(schedule.clone()), "{}", one.text);
+        let again = answered(BracingKind::Schedule, &[("schedule_lines", &one.text)]);
+        assert_eq!((again.tables, again.texts), (reply.tables.clone(), reply.texts.clone()));
+    }
+    let beside = &reply.tables[0].notes[0];
+    assert!(beside.contains("3\" at the boundary") && beside.contains("sill 16d at 6"), "{beside}");
+    assert!(answered(BracingKind::Schedule, &[]).texts.is_empty());
+}
+
+/// Field case FC-55: hangers under a raised house, 150 ft from salt water and sheltered from rain, rust through. Two
+/// questions, the distance and where they sit, give a class of metal and never a capacity; mixed metals fail. The distances
+/// of the bulletin are from memory.
+#[test]
+fn connectors_near_salt_water_are_of_a_metal_that_lasts() {
+    // 150 ft, and 2,000 ft.
+    let (near, farther) = ("0.0284", "0.3788");
+    for kind in [BracingKind::HoldDown, BracingKind::AnchorBolts, BracingKind::Uplift] {
+        let of = |fields: &[(&str, &str)]| answered(kind, fields);
+        let line = |reply: &QuickReply| {
+            reply.action.iter().find(|says| says.starts_with("Connectors here")).cloned().unwrap_or_default()
+        };
+        let unsaid = of(&[]);
+        assert!(line(&unsaid).is_empty() && unsaid.about.says.iter().any(|says| says.contains("salt water")));
+        let raised = of(&[("salt_water", near), ("metal_where", "sheltered")]);
+        assert!(line(&raised).starts_with("Connectors here: stainless"), "{:?}", raised.action);
+        assert_eq!((raised.ratio, &raised.facts, &raised.verdict), (unsaid.ratio, &unsaid.facts, &unsaid.verdict));
+        let panel = raised.needs.iter().find(|rule| rule.heading == "Metal near salt water").unwrap();
+        assert!(panel.holds.is_none() && panel.says.iter().any(|says| says.contains("from memory")), "{panel:?}");
+        assert!(panel.says.iter().any(|says| says.contains("regular times")), "{panel:?}");
+        // Where nobody said where it sits, it is asked and the worst is taken.
+        let asked = of(&[("salt_water", farther)]);
+        assert!(line(&asked).contains("stainless") && asked.about.questions.iter().any(|(id, _)| id == "metal_where"));
+        let rained = of(&[("salt_water", farther), ("metal_where", "rained_on")]);
+        assert!(line(&rained).contains("G185"), "{:?}", rained.action);
+        let inland = of(&[("salt_water", "5"), ("metal_where", "rained_on")]);
+        assert!(line(&inland).contains("as the wood asks"), "{:?}", inland.action);
+        let metals = |tie, nails| {
+            let place = [("salt_water", farther), ("metal_where", "rained_on")];
+            let reply = of(&[place[0], place[1], ("metal_tie", tie), ("metal_nails", nails)]);
+            reply.needs.iter().find(|rule| rule.heading == "Metal near salt water").and_then(|rule| rule.holds)
+        };
+        assert_eq!(metals("hot_dip", "hot_dip"), Some(true));
+        assert_eq!(metals("hot_dip", "stainless"), Some(false), "two metals");
+        assert_eq!(metals("standard", "standard"), Some(false), "too thin a coat");
+    }
+    let mixed = [("salt_water", near), ("metal_tie", "hot_dip"), ("metal_nails", "stainless")];
+    let mixed = answered(BracingKind::HoldDown, &mixed);
+    assert_eq!(mixed.verdict, "wrong metal for this place");
+    assert!(mixed.action[0].starts_with("Two metals are mixed"), "{:?}", mixed.action);
+}
+
+/// *Own* vector of two storeys, 9 ft each on 6 ft of wall: 1,800 lb at the roof pull the strap between them with what the
+/// pushes above it turn, over the arm of 6 ft less 1-1/2 in of post and the rod in the end.
+#[test]
+fn straps_between_storeys_hold_what_all_above_them_pulls() {
+    let base = [
+        ("storey_pushes", "1800, 1500"),
+        ("storey_heights", "9'"),
+        ("storey_deads", "120, 150"),
+        ("wall_long", "6'"),
+        ("rod_in", "0"),
+        ("hold_down_label", "20000"),
+        ("end_post", "4"),
+        ("species", "SP"),
+    ];
+    let of = |more: &[(&str, &str)]| answered(BracingKind::HoldDown, &[&base[..], more].concat());
+    let arm = 6.0 - 3.0 / 12.0;
+    let pull = (1800.0 * 9.0 - 0.6 * 120.0 * 18.0) / arm;
+    let share = |reply: &QuickReply, limit: &str| {
+        reply.checks.iter().find(|check| check.limit.starts_with(limit)).map(|check| (check.demand, check.capacity))
+    };
+    let weak = of(&[("strap_labels", "2000")]);
+    let (demand, capacity) = share(&weak, "the strap").unwrap();
+    assert!((demand - pull).abs() < 1e-6 && capacity == 2000.0, "{demand} {capacity}");
+    assert!(weak.verdict == "not enough" && weak.action[0].contains("too weak"), "{:?}", weak.action);
+    let strong = of(&[("strap_labels", "3000")]);
+    assert!(strong.ratio.unwrap() < weak.ratio.unwrap());
+    // NDS 2018 12.3.1 by the same functions as the chapter's nail: one 10d common through 16 gauge into Southern Pine.
+    let nailed = of(&[("strap_nails", "14 10d common"), ("strap_gauge", "16")]);
+    let (_, capacity) = share(&nailed, "nails in each end").unwrap();
+    let nail = [
+        ("nail_as", "10d common"),
+        ("nail_side", "steel"),
+        ("nail_gauge", "16"),
+        ("nail_lasts", "wind"),
+        ("species", "SP"),
+        ("nail_driven", "face"),
+    ];
+    let one = answered(BracingKind::Nail, &nail);
+    let one = one.fact("lateral_lb").unwrap();
+    assert!((capacity - 14.0 * one).abs() < 1e-6, "{capacity} {one}");
+    let few = of(&[("strap_nails", "6 10d common"), ("strap_gauge", "16")]);
+    let needed = (pull / one).ceil();
+    assert!(few.action[0].contains(&format!("with {needed} nails")), "{:?}", few.action);
+    // One storey has no strap; three have two, each with its own label.
+    assert!(
+        share(&of(&[("storey_pushes", "1800"), ("storey_deads", "0"), ("strap_labels", "10")]), "the strap").is_none()
+    );
+    let three = [("storey_pushes", "800, 900, 900"), ("storey_deads", "0"), ("strap_labels", "9000, 9500")];
+    let straps = of(&three).checks.iter().filter(|check| check.limit.starts_with("the strap")).count();
+    assert_eq!(straps, 2);
+    for (id, text) in
+        [("strap_labels", "1, 2, 3"), ("strap_labels", "0"), ("strap_nails", "many"), ("strap_nails", "99 10d")]
+    {
+        let refused = derive(BracingKind::HoldDown, &case(&[(id, text)]), &Nothing).refusals();
+        assert!(refused.iter().any(|one| one.field == id && one.problem.ends_with('.')), "{id} {text}: {refused:?}");
+    }
 }

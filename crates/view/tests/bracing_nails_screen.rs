@@ -1,7 +1,10 @@
 //! What the screens of nails and anchor bolts show.
 
+mod common;
+
 use std::collections::BTreeMap;
 
+use common::numbers;
 use framing::bracing::{
     BracingKind, NOT_ENOUGH, ONE_NAIL, ONLY_IF, SPLITS, STILL_TO_SAY, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER,
     WILL_DO_AT_SPACING,
@@ -72,17 +75,6 @@ const CASES: [Seen; 24] = {
         (AnchorBolts, &[("bolt_deep", "5\"")], OUTSIDE, State::Outside),
     ]
 };
-
-fn numbers(mark: &Mark) -> Vec<f64> {
-    match mark {
-        Mark::Line { from, to, .. }
-        | Mark::Dimension { from, to, .. }
-        | Mark::Arrow { from, to, .. }
-        | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
-        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
-    }
-}
 
 #[test]
 fn every_verdict_has_its_state() {

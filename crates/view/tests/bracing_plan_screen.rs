@@ -1,7 +1,10 @@
 //! What the screen of Bracing shows in plan: wall lines, and floors or roofs.
 
+mod common;
+
 use std::collections::BTreeMap;
 
+use common::numbers;
 use framing::bracing::BracingKind;
 use framing::quick::QuickKind as _;
 use view::bracing::BracingScreen;
@@ -38,17 +41,6 @@ const CASES: [(BracingKind, Typed); 12] = [
     (BracingKind::Diaphragm, &[("floor_span", "150'"), ("floor_deep", "60'")]),
     (BracingKind::Diaphragm, &[("floor_span", "12'"), ("floor_deep", "40'"), (SIZE, "7/16 8d 6")]),
 ];
-
-fn numbers(mark: &Mark) -> Vec<f64> {
-    match mark {
-        Mark::Line { from, to, .. }
-        | Mark::Dimension { from, to, .. }
-        | Mark::Arrow { from, to, .. }
-        | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
-        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
-    }
-}
 
 fn labels(shown: &BracingScreen) -> Vec<&str> {
     let marks = shown.picture.marks.iter();

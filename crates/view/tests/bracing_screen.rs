@@ -1,7 +1,10 @@
 //! What the screen of Bracing says.
 
+mod common;
+
 use std::collections::BTreeMap;
 
+use common::numbers;
 use framing::bracing::BracingKind;
 use framing::quick::QuickKind as _;
 use view::bracing::BracingScreen;
@@ -21,11 +24,16 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 22] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 26] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
     (BracingKind::ShearWall, &[("wall_pieces", "6\", 9\"")]),
+    (BracingKind::ShearWall, &[("wall_high", "10'"), ("wall_blocking", "unblocked"), ("wall_pieces", "3', 20'")]),
+    (
+        BracingKind::ShearWall,
+        &[("panels_lie", "across"), ("other_face", "gypsum 1/2 5d cooler 7"), ("wall_pieces", "8'")],
+    ),
     (BracingKind::PerforatedWall, &[]),
     (
         BracingKind::PerforatedWall,
@@ -34,6 +42,8 @@ const CASES: [(BracingKind, &[(&str, &str)]); 22] = [
     (BracingKind::HoldDown, &[]),
     (BracingKind::HoldDown, &[("storey_pushes", "800, 1000, 1200"), ("wall_long", "4'"), ("hold_down_label", "9000")]),
     (BracingKind::HoldDown, &[("storey_pushes", "200"), ("storey_deads", "900"), ("wall_long", "20'")]),
+    (BracingKind::HoldDown, &[("strap_labels", "500"), ("strap_nails", "8 10d common"), ("salt_water", "0.1")]),
+    (BracingKind::AnchorBolts, &[("salt_water", "0.1"), ("metal_tie", "stainless"), ("metal_nails", "hot_dip")]),
     (BracingKind::Uplift, &[]),
     (
         BracingKind::Uplift,
@@ -65,17 +75,6 @@ const CASES: [(BracingKind, &[(&str, &str)]); 22] = [
     (BracingKind::Uplift, &[("uplift_of", "gable"), ("uplift_storeys", "2"), ("deck_nail", "8d common")]),
     (BracingKind::Uplift, &[("uplift_of", "porch"), ("porch_lift", "30"), ("footing_weighs", "900")]),
 ];
-
-fn numbers(mark: &Mark) -> Vec<f64> {
-    match mark {
-        Mark::Line { from, to, .. }
-        | Mark::Dimension { from, to, .. }
-        | Mark::Arrow { from, to, .. }
-        | Mark::Pick { from, to, .. } => vec![from.0, from.1, to.0, to.1],
-        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
-    }
-}
 
 #[test]
 fn every_kind_answers_draws_and_says_what_it_draws() {
@@ -138,6 +137,8 @@ fn verdicts_have_their_state() {
     let heavy = [("storey_pushes", "4000, 4000"), ("hold_down_label", "90000")];
     assert_eq!(state(BracingKind::HoldDown, &heavy), short("the post is too small"));
     assert_eq!(state(BracingKind::HoldDown, &[]).1, State::Told);
+    let mixed = [("salt_water", "0.1"), ("metal_tie", "stainless"), ("metal_nails", "hot_dip")];
+    assert_eq!(state(BracingKind::AnchorBolts, &mixed), short("wrong metal for this place"));
     assert_eq!(state(BracingKind::WallLayers, &[]), ("braces the wall".to_owned(), State::Carries));
     assert_eq!(state(BracingKind::WallLayers, &[("wall_layers", "foam 1, panel 1/2")]), short("braces nothing"));
     assert_eq!(state(BracingKind::WallLayers, &[("outer_long", "2")]), short("too short a fastener"));
@@ -223,4 +224,44 @@ fn a_tap_judges_panels_and_nails() {
         .collect();
     assert_eq!(chosen.len(), 1);
     assert_eq!(own_key(BracingKind::ShearWall, SIZE), "bracing/shear_wall/drawn_size");
+}
+
+/// Field case FC-29: a wall of 10 ft with sheets of 8 ft has a level joint, and the picture says at each what to do.
+#[test]
+fn level_joints_are_marked_on_the_picture() {
+    let words = |more: &[(&'static str, &str)]| {
+        let mut of = vec![("wall_high", "10'"), ("wall_pieces", "2', 20'")];
+        of.extend(more);
+        let picture = shown(BracingKind::ShearWall, &of).picture;
+        let labels = picture.marks.iter().filter_map(|mark| match mark {
+            Mark::Label { text, .. } => Some(text.clone()),
+            _ => None,
+        });
+        let labels: Vec<String> = labels.collect();
+        let count = |word: &str| labels.iter().filter(|text| *text == word).count();
+        (count("block"), count("open"), count("not required"))
+    };
+    assert_eq!(words(&[]), (1, 0, 1));
+    assert_eq!(words(&[("wall_blocking", "unblocked")]), (0, 1, 1));
+    assert_eq!(words(&[("sheet_long", "10'")]), (0, 0, 0));
+    assert_eq!(words(&[("panels_lie", "across")]), (2, 0, 2));
+}
+
+/// What is to be copied stands on the page as it was written, escaped.
+#[test]
+fn a_schedule_can_be_copied_from_the_page() {
+    let shown = shown(BracingKind::Schedule, &[("schedule_lines", "P1: 7/16 8d 4, studs <2x6>")]);
+    let page = markup::texts(&shown.texts).into_string();
+    assert!(page.contains("studs &lt;2x6&gt;") && page.matches("<pre").count() == 2, "{page}");
+}
+
+/// Inputs that say nothing yet are not asked.
+#[test]
+fn metal_and_field_nails_are_asked_where_they_matter() {
+    let asks = |kind, of: &[(&'static str, &str)], id: &str| shown(kind, of).fields.iter().any(|field| field.id == id);
+    assert!(!asks(BracingKind::HoldDown, &[], "metal_where"));
+    assert!(asks(BracingKind::HoldDown, &[("salt_water", "1")], "metal_where"));
+    assert!(!asks(BracingKind::ShearWall, &[], "field_nails"));
+    assert!(asks(BracingKind::ShearWall, &[("wall_blocking", "unblocked")], "field_nails"));
+    assert!(!asks(BracingKind::HoldDown, &[], "strap_gauge"));
 }

@@ -1,14 +1,16 @@
 //! What the screen of a member says.
 
+mod common;
+
 use std::collections::BTreeMap;
 
+use common::numbers;
 use framing::member::MemberKind;
 use framing::quick::QuickKind as _;
 use view::markup;
 use view::member::MemberScreen;
 use view::model::{Group, State};
 use view::quick::{SIZE, kind, kind_key, own_key, screen, write};
-use view::scene::Mark;
 
 type Fields = BTreeMap<String, String>;
 
@@ -58,19 +60,6 @@ const CASES: [(MemberKind, &[(&str, &str)]); 22] = [
     (MemberKind::Notch, &[("notch_of", "stud"), ("cut_kind", "hole"), ("cut_depth", "1"), ("cut_size", "2x6")]),
     (MemberKind::SpanTable, &[("span_table", "rafter_50"), ("grade", "No. 3")]),
 ];
-
-fn numbers(mark: &Mark) -> Vec<f64> {
-    match mark {
-        Mark::Line { from, to, .. }
-        | Mark::Dimension { from, to, .. }
-        | Mark::Arrow { from, to, .. }
-        | Mark::Pick { from, to, .. } => {
-            vec![from.0, from.1, to.0, to.1]
-        }
-        Mark::Shape { points, .. } => points.iter().flat_map(|point| [point.0, point.1]).collect(),
-        Mark::Label { at, .. } | Mark::Words { from: at, .. } => vec![at.0, at.1],
-    }
-}
 
 #[test]
 fn every_kind_answers_draws_and_says_what_it_draws() {

@@ -40,12 +40,13 @@ fn pad_of<K: Chapter>(book: Book<K>) -> Pad {
 type Write<K> = fn(&QuickScreen<K>) -> String;
 
 /// What follows the inputs, in order.
-fn below<K: Chapter>() -> [Write<K>; 8] {
+fn below<K: Chapter>() -> [Write<K>; 9] {
     [
         |screen| markup::bars(&screen.bars).into_string(),
         |screen| screen.path_down.as_ref().map_or_else(String::new, |scene| view::svg::plate(scene).into_string()),
         |screen| markup::panels(&screen.panels).into_string(),
         |screen| markup::tables(&screen.tables).into_string(),
+        |screen| markup::texts(&screen.texts).into_string(),
         |screen| markup::known(&screen.known).into_string(),
         sizes,
         |screen| markup::assumptions(&screen.assumptions).into_string(),

@@ -1,8 +1,8 @@
 //! The engineer's schedule of panels and hold-downs, as it is typed from the drawing.
 //!
 //! One mark a line: `P1: 15/32 10d 3/12, studs 2x6, post 3, blocked, hold-down HD2` or `HD2: hold-down 5,000 lb, rod 5/8`; and a
-//! line for the drawing, `sheet S2.1 rev B`. The same as CSV, with the names of the columns in the first line. Written out
-//! it reads back as it was.
+//! line for the drawing, `sheet S2.1 rev B`. The same as CSV, with the names of the columns in the first line. Written out,
+//! as lines or as CSV ([`Schedule::to_csv`]), it reads back as it was.
 //!
 //! *Invariant*: a schedule wins over anything that is computed; nothing of it is changed here, and what is not understood
 //! is said line by line.
@@ -35,6 +35,8 @@ pub struct PanelMark {
     pub mark: String,
     /// Panels and nails.
     pub nailing: Nailing,
+    /// Spacing along the edges that lie on the wall's own boundary, where it is another than along the panels' edges.
+    pub boundary: Option<Length>,
     /// Spacing in the field, where it is said.
     pub field: Option<Length>,
     /// Studs: `2x6`; empty where it is not said.
@@ -43,8 +45,12 @@ pub struct PanelMark {
     pub post: String,
     /// Whether all edges are blocked.
     pub blocked: Option<bool>,
+    /// What blocks the edges: `2x4 flat`; empty where it is not said.
+    pub blocking: String,
     /// Nails of the plates: `16d at 4`.
     pub plate: String,
+    /// Nails of the sill, or of the bottom plate into what is below it: `16d at 6`.
+    pub sill: String,
     /// Anchor bolts: diameter and spacing.
     pub bolts: Option<(Length, Length)>,
     /// Washers: `3x3x1/4`.

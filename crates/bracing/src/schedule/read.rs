@@ -46,7 +46,9 @@ const MARK: usize = 16;
 pub fn read_schedule(text: &str) -> Result<Schedule, Vec<ScheduleProblem>> {
     let lines = text.split(['\n', ';']).map(str::trim).enumerate().filter(|(_, line)| !line.is_empty());
     let lines: Vec<(usize, String)> = lines.map(|(index, line)| (index + 1, line.to_owned())).collect();
-    let lines = csv::as_lines(lines);
+    // A tab that parts no table is a space.
+    let lines = csv::as_lines(lines).into_iter().map(|(line, text)| (line, text.replace('\t', " ")));
+    let lines: Vec<(usize, String)> = lines.collect();
     let mut schedule = Schedule::default();
     let mut problems = Vec::new();
     for (line, text) in lines.iter().take(MOST) {
@@ -108,11 +110,14 @@ fn panel(mark: &str, parts: &[String]) -> Result<PanelMark, String> {
     let mut panel = PanelMark {
         mark: mark.to_owned(),
         nailing,
+        boundary: None,
         field: field_of(first),
         studs: String::new(),
         post: String::new(),
         blocked: None,
+        blocking: String::new(),
         plate: String::new(),
+        sill: String::new(),
         bolts: None,
         washer: String::new(),
         hold_down: String::new(),
@@ -123,7 +128,7 @@ fn panel(mark: &str, parts: &[String]) -> Result<PanelMark, String> {
     Ok(panel)
 }
 
-const PANEL_PARTS: &str = "both faces, Structural I, across, field 12, studs 2x6, post 3, blocked, unblocked, plate 16d at 4, bolts 5/8 at 32, washer 3x3x1/4, hold-down HD1";
+const PANEL_PARTS: &str = "both faces, Structural I, across, boundary 3, field 12, studs 2x6, post 3, blocked, unblocked, blocking 2x4 flat, plate 16d at 4, sill 16d at 6, bolts 5/8 at 32, washer 3x3x1/4, hold-down HD1";
 
 fn panel_part(panel: &mut PanelMark, part: &str) -> Result<(), String> {
     let lower = part.to_lowercase();
@@ -136,11 +141,21 @@ fn panel_part(panel: &mut PanelMark, part: &str) -> Result<(), String> {
         "across" => panel.nailing.across_studs = true,
         "structural" => panel.nailing.sheathing = crate::Sheathing::StructuralI,
         "blocked" | "block" => panel.blocked = Some(true),
-        "unblocked" => panel.blocked = Some(false),
+        "unblocked" => unblock(panel),
+        "blocking" => match said()?.as_str() {
+            "no" | "none" | "unblocked" => unblock(panel),
+            "yes" | "y" | "x" | "1" | "true" | "all" | "blocked" | "block" => panel.blocked = Some(true),
+            what => {
+                what.clone_into(&mut panel.blocking);
+                panel.blocked = Some(true);
+            }
+        },
+        "boundary" => panel.boundary = Some(inches(rest)?),
         "field" => panel.field = Some(inches(rest)?),
         "studs" | "stud" => panel.studs = said()?,
         "post" | "posts" => panel.post = said()?,
         "plate" | "plates" => panel.plate = said()?,
+        "sill" | "sills" => panel.sill = said()?,
         "washer" | "washers" => panel.washer = said()?,
         "bolts" | "bolt" => {
             let (thick, apart) =
@@ -151,6 +166,11 @@ fn panel_part(panel: &mut PanelMark, part: &str) -> Result<(), String> {
         _ => return Err(format!("“{part}” was given; these are taken after the nails: {PANEL_PARTS}.")),
     }
     Ok(())
+}
+
+fn unblock(panel: &mut PanelMark) {
+    panel.blocked = Some(false);
+    panel.blocking.clear();
 }
 
 /// The second number of `4/12` after the nail.

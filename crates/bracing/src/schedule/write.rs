@@ -7,7 +7,7 @@ use measure::{Denominator, Length};
 use super::{HoldDownMark, PanelMark, Schedule};
 use crate::strength::Nailing;
 
-fn inches(length: Length) -> String {
+pub(super) fn inches(length: Length) -> String {
     length.to_inches_fraction(Denominator::SixtyFourth).trim_end_matches('"').to_owned()
 }
 
@@ -31,6 +31,9 @@ impl fmt::Display for PanelMark {
         if self.nailing.across_studs {
             write!(f, ", across")?;
         }
+        if let Some(boundary) = self.boundary {
+            write!(f, ", boundary {}", inches(boundary))?;
+        }
         if let Some(field) = self.field {
             write!(f, ", field {}", inches(field))?;
         }
@@ -46,7 +49,13 @@ impl fmt::Display for PanelMark {
         if let Some((thick, apart)) = self.bolts {
             write!(f, ", bolts {} at {}", inches(thick), inches(apart))?;
         }
-        let said = [("plate", &self.plate), ("washer", &self.washer), ("hold-down", &self.hold_down)];
+        let said = [
+            ("blocking", &self.blocking),
+            ("plate", &self.plate),
+            ("sill", &self.sill),
+            ("washer", &self.washer),
+            ("hold-down", &self.hold_down),
+        ];
         for (word, value) in said.into_iter().filter(|(_, value)| !value.is_empty()) {
             write!(f, ", {word} {value}")?;
         }

@@ -13,8 +13,8 @@ use standards::{Source, asme_b18};
 
 mod says;
 
-use super::NOT_ENOUGH;
 use super::ends::check;
+use super::{NOT_ENOUGH, salt};
 use crate::quick::drawn_fasteners::DrawnSill;
 use crate::quick::read::plf;
 use crate::quick::reply::{Drawn, QuickReply};
@@ -39,6 +39,10 @@ pub(super) const FIELDS: &[&str] = &[
     "species",
     "grade",
     "service",
+    "salt_water",
+    "metal_where",
+    "metal_tie",
+    "metal_nails",
 ];
 
 const USED: &[&str] = &[
@@ -231,6 +235,7 @@ fn reply(reading: &Reading, mut about: About<'_>, sill: &Sill, found: (SillAnswe
     reply.by_code.push(says::of_washers(reading));
     about.part(says::working(sill, &judged));
     says::taken_for_granted(&mut about, sill);
+    salt::say(reading, &mut reply, &mut about);
     cautions(&mut about);
     about.caution("Only a bolt with its nut and washer tight counts. Its nut is not left off where a stud is in the way: the stud moves.");
     about.caution("Treated plates want fasteners that their treatment does not eat: galvanized or stainless.");

@@ -1,7 +1,7 @@
 //! What the end line of a floor or a roof gathers along itself: its walls, their shares and the plate over the gaps.
 
 use bracing::diaphragm::{CollectorPoint, WallPiece, collect};
-use bracing::{Ends, Framing, SegmentedWall, check_segmented, nailings, strength};
+use bracing::{Ends, Framing, LevelJoints, OtherFace, SegmentedWall, check_segmented, nailings, strength};
 use measure::{Force, Length, LineLoad};
 use members::working::{Basis, Part};
 
@@ -63,6 +63,8 @@ fn shares(told: &Told<'_>, walls: &[(Length, Length)]) -> Option<Result<Vec<Wall
         wet: false,
         hold_downs_inside: true,
         edition: frame::edition(reading)?,
+        joints: LevelJoints::Blocked,
+        other_face: OtherFace::Bare,
     };
     // How walls share does not hang on their nailing while all are nailed alike.
     let any = strength(&nailings().next()?, &framing).ok()?;

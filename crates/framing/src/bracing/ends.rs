@@ -1,21 +1,19 @@
-//! What all walls say of their ends: the hold-down, the post that is pressed, and how far the wall leans.
+//! What all walls say of their ends: the hold-down and the post that is pressed.
 
 use bracing::Strength;
 use measure::{Force, Length, LineLoad};
 use members::check::Verdict;
 use members::limit::Limit;
 use members::upright::end_post::{EndPost, check_end_post};
-use members::working::{Basis, Part};
-use standards::sdpws_2015::deflection::{self, LeaningWall, three_terms};
 
 use super::frame::{ends, marked, plate, seismic_assumed, wood};
 use super::{HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, POST_TOO_SMALL};
-use crate::quick::reply::{FactReply, QuickReply};
-use crate::quick::say::{check_reply, fact, pounds, rule};
+use crate::quick::reply::QuickReply;
+use crate::quick::say::{check_reply, pounds, rule};
 use crate::reading::Reading;
 use crate::reply::CheckReply;
 use crate::site::about::About;
-use crate::words::{self, figure};
+use crate::words;
 
 /// The hold-down by its label, as a limit.
 const HOLD_DOWN: &str = "the hold-down";
@@ -106,51 +104,6 @@ pub(super) fn action(demand: Demand, checks: &[CheckReply]) -> Vec<String> {
     says
 }
 
-/// How far the wall leans, by the equation in three terms; none where the table has no stiffness.
-pub(super) fn lean(
-    reading: &Reading,
-    (strength, shear): (&Strength, LineLoad),
-    (height, length): (Length, Length),
-    tension: Force,
-) -> Option<(Length, Part)> {
-    let stiffness = strength.stiffness?;
-    let (member, _) = ends(reading)?;
-    let modulus = member.adjusted_stresses(&wood(reading)?.2, lumber::LoadDuration::TenMinutes).ok()?.e;
-    let wall = LeaningWall { height, length, end_post: member.section().area, modulus };
-    // A label prints what it gives at its own load; less load, less give.
-    let share = match reading.number("hold_down_label") {
-        Some(label) if label > 0.0 => (tension.pounds() / label).clamp(0.0, 1.0),
-        _ => 1.0,
-    };
-    let gives = if tension > Force::ZERO { reading.length("hold_down_gives")? * share } else { Length::ZERO };
-    let lean = three_terms(&wall, shear, stiffness, gives);
-    let mut part = Part::new("How far it leans");
-    let source = Basis::Published(deflection::THREE_TERMS);
-    let (v, h, b) = (shear.plf(), height.feet(), length.feet());
-    let area = wall.end_post.square_inches();
-    let kips = stiffness.pounds_per_inch() / 1000.0;
-    part.step(
-        "Δ_b",
-        "end posts stretched and pressed, 8vh³/(EAb)",
-        format!("8 × {} × {}³ / ({} × {} × {})", figure(v), figure(h), figure(modulus.psi()), figure(area), figure(b)),
-        (lean.bending.inches(), "in"),
-        source,
-    );
-    let sheared = format!("{} × {} / (1,000 × {})", figure(v), figure(h), figure(kips));
-    part.step("Δ_v", "panels and their nails, vh/(1000 G_a)", sheared, (lean.shear.inches(), "in"), source);
-    let turned = format!("{} × {} / {}", figure(h), figure(gives.inches()), figure(b));
-    part.step("Δ_a", "what gives at the hold-down, hΔ/b", turned, (lean.anchorage.inches(), "in"), source);
-    part.step("δ", "in all", "", (lean.total().inches(), "in"), Basis::Arithmetic);
-    Some((lean.total(), part))
-}
-
-/// The lean as a fact, with what it is of the height.
-pub(super) fn lean_fact(lean: Length, height: Length) -> FactReply {
-    let of_height = if lean > Length::ZERO { height / lean } else { f64::INFINITY };
-    let written = format!("{}, the height over {}", words::inches(lean), figure(of_height.floor()));
-    fact("lean_in", "it leans in this push", lean.inches(), written)
-}
-
 /// Puts the hardest share first and says the verdict.
 pub(super) fn judge(reply: &mut QuickReply, checks: Vec<CheckReply>) {
     let governing = checks.iter().max_by(|a, b| a.ratio.total_cmp(&b.ratio));
@@ -192,7 +145,11 @@ pub(super) fn joints(reply: &mut QuickReply, strength: &Strength, nailing: &brac
         says.push("Two panels may meet on one stud, with their nails 3/8\" from the edges.".to_owned());
     }
     says.push(format!("{}.", words::source(ADJOINING_EDGES)));
-    if nailing.both_faces && nailing.edge < Length::from_inches(6.0) {
+    let closer = |edge: Length| edge < Length::from_inches(6.0);
+    let other = strength.second.as_ref().filter(|second| second.row.sheathing.is_wood_structural_panel());
+    let other_closer = other.is_some_and(|second| second.row.edge.is_some_and(closer));
+    let on_both = nailing.both_faces || other.is_some();
+    if on_both && (closer(nailing.edge) || other_closer) {
         says.push("The joints of the two faces fall on different studs, or on 3x framing.".to_owned());
         says.push(format!("{}.", words::source(BOTH_FACES)));
     }

@@ -2,11 +2,11 @@
 
 use bracing::schedule::{HoldDownMark, PanelMark, Schedule, read_schedule};
 use bracing::wall_lines::wind_decides;
-use bracing::{Edition, Ends, Framing, Nailing, read_nailing};
+use bracing::{Edition, Ends, Framing, LevelJoints, Nailing, OtherFace, read_nailing, read_other_face};
 use lumber::{Conditions, Grade, LoadDuration, Member, Product, Sawn, SawnSize, Species};
-use measure::Stress;
+use measure::{Length, Stress};
 
-use crate::reading::Reading;
+use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::site::input;
 
@@ -18,7 +18,39 @@ pub(super) fn framing(reading: &Reading) -> Option<Framing> {
         wet: reading.word("nailed_wet")? == "yes",
         hold_downs_inside: reading.word("held_on").is_none_or(|on| on == "inside"),
         edition: edition(reading)?,
+        joints: joints(reading),
+        other_face: reading.word("other_face").and_then(|text| read_other_face(text).ok()).unwrap_or(OtherFace::Bare),
     })
+}
+
+/// What the level joints lie on: as was said, else as the mark has it, else blocked.
+fn joints(reading: &Reading) -> LevelJoints {
+    let typed = |id: &str| reading.get(id).is_some_and(|value| value.origin == Origin::Typed);
+    let panel = marked(reading).map(|(panel, _)| panel);
+    let said = reading.word("wall_blocking") == Some("unblocked");
+    let drawn = panel.as_ref().is_some_and(|panel| panel.blocked == Some(false));
+    let open = if typed("wall_blocking") { said } else { said || drawn };
+    if !open {
+        return LevelJoints::Blocked;
+    }
+    let of_mark = panel.and_then(|panel| panel.field).filter(|_| !typed("field_nails"));
+    let said = if reading.word("field_nails") == Some("6") { 6.0 } else { 12.0 };
+    LevelJoints::Unblocked { field: of_mark.unwrap_or(Length::from_inches(said)) }
+}
+
+/// What the level joints of a mark lie on; field nails at 12 in where it does not say.
+pub(super) fn joints_of(panel: &PanelMark) -> LevelJoints {
+    match panel.blocked {
+        Some(false) => LevelJoints::Unblocked { field: panel.field.unwrap_or(Length::from_inches(12.0)) },
+        _ => LevelJoints::Blocked,
+    }
+}
+
+/// Looks at what was said of the other face; what is wrong with it is said.
+pub(super) fn other_face(reading: &mut Reading) {
+    if let Some(Err(problem)) = reading.word("other_face").map(read_other_face) {
+        reading.refuse("other_face", problem.to_string());
+    }
 }
 
 /// The edition of the provisions.

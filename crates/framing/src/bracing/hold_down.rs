@@ -5,7 +5,8 @@ use measure::{Force, Length, LineLoad};
 use members::working::{Basis, Part};
 
 use super::ends::{self, Demand, PUSHED};
-use super::{frame, lists};
+use super::straps::{self, Straps};
+use super::{frame, lists, salt};
 use crate::quick::reply::{Drawn, DrawnPiece, DrawnWall, QuickReply, TableReply};
 use crate::quick::say::{force_fact, pounds, unworked};
 use crate::reading::Reading;
@@ -21,11 +22,18 @@ pub(super) const FIELDS: &[&str] = &[
     "end_post",
     "rod_in",
     "hold_down_label",
+    "strap_labels",
+    "strap_nails",
+    "strap_gauge",
     "brace_studs",
     "brace_spacing",
     "species",
     "grade",
     "seismic_design_category",
+    "salt_water",
+    "metal_where",
+    "metal_tie",
+    "metal_nails",
 ];
 
 /// The most storeys that are worked.
@@ -42,6 +50,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     }
     let heights = one_or_each(reading, ("storey_heights", &heights), pushes.len())?;
     let deads = one_or_each(reading, ("storey_deads", &deads), pushes.len())?;
+    let straps = straps::straps(reading, pushes.len().saturating_sub(1))?;
     let reading = &*reading;
     let length = reading.length("wall_long")?;
     let (_, ends) = frame::ends(reading)?;
@@ -59,7 +68,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         let least = words::length(ends.post / 2.0 + ends.hold_down);
         return Some(unworked(about, format!("The wall is too short for its posts: its length must be over {least}.")));
     }
-    Some(reply(reading, about, &storeys, (length, ends)))
+    Some(reply(reading, about, (&storeys, &straps), (length, ends)))
 }
 
 /// One value for all storeys, or one for each.
@@ -84,7 +93,12 @@ fn pressed(storeys: &[Storey], (length, ends): (Length, Ends)) -> Force {
     overturning(&without, length, ends.arm(length)).last().copied().unwrap_or(Force::ZERO)
 }
 
-fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Length, Ends)) -> QuickReply {
+fn reply(
+    reading: &Reading,
+    mut about: About<'_>,
+    (storeys, straps): (&[Storey], &Straps),
+    wall: (Length, Ends),
+) -> QuickReply {
     let (length, ends) = wall;
     let tensions = overturning(storeys, length, ends.arm(length));
     let at_foot = tensions.last().copied().unwrap_or(Force::ZERO);
@@ -96,7 +110,12 @@ fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Len
         height: storeys.last().map_or(Length::ZERO, |storey| storey.height),
     };
     let mut reply = QuickReply { size: pounds(at_foot.max(Force::ZERO)), ..QuickReply::default() };
-    let checks = ends::checks(reading, &mut about, demand);
+    let mut checks = ends::checks(reading, &mut about, demand);
+    let pulls = at_floors(&tensions);
+    checks.extend(straps.checks(&pulls));
+    if !straps.are_known() && pulls.iter().any(|(_, pull)| *pull > Force::ZERO) {
+        about.ask("strap_labels", "What do the straps between the storeys carry?");
+    }
     ends::judge(&mut reply, checks);
     let unknown = reading.number("hold_down_label").is_none() && at_foot > Force::ZERO;
     if unknown && reply.ratio.is_none_or(|ratio| ratio <= 1.0) {
@@ -104,13 +123,16 @@ fn reply(reading: &Reading, mut about: About<'_>, storeys: &[Storey], wall: (Len
     }
     reply.facts.push(force_fact("tension_lb", "each end at the footing is held down for", at_foot.max(Force::ZERO)));
     reply.facts.push(force_fact("compression_lb", "the post at the other end is pressed by", demand.compression));
-    reply.action = action(storeys, &tensions, (demand, &reply.checks));
+    reply.action = straps.action(&pulls);
+    reply.action.extend(action(&pulls, (demand, &reply.checks)));
     about.part(working(storeys, &tensions, wall));
+    straps.working().into_iter().for_each(|part| about.part(part));
     reply.tables.push(table(storeys, &tensions));
     ends::cautions(reading, &mut about);
     about.say("The posts stand above each other. Where they do not, a beam or blocking carries the upper one, and that is not worked here.");
     about.say("Solid blocking under every post, through the floor, takes what presses.");
     about.say("What lifts the roof is not in it: add that where the same post and hold-down take it.");
+    salt::say(reading, &mut reply, &mut about);
     about.say("How the anchor sits in the concrete is for the engineer or its maker's report.");
     reply.drawn = Drawn::Wall(drawn(reading, storeys, &tensions, wall));
     reply.about = about.finish();
@@ -127,12 +149,16 @@ const fn level(index: usize, count: usize) -> &'static str {
     }
 }
 
-fn action(storeys: &[Storey], tensions: &[Force], (demand, checks): (Demand, &[CheckReply])) -> Vec<String> {
+/// What pulls on the strap at each floor, from the top down.
+fn at_floors(tensions: &[Force]) -> Vec<(&'static str, Force)> {
+    let floors = tensions.iter().take(tensions.len().saturating_sub(1)).enumerate();
+    floors.map(|(index, tension)| (level(index, tensions.len()), *tension)).collect()
+}
+
+fn action(pulls: &[(&'static str, Force)], (demand, checks): (Demand, &[CheckReply])) -> Vec<String> {
     let mut says = ends::action(demand, checks);
-    let straps = tensions.iter().take(storeys.len() - 1).enumerate().filter(|(_, tension)| **tension > Force::ZERO);
-    says.extend(straps.map(|(index, tension)| {
-        format!("Strap or rod {}: {} at each end.", level(index, storeys.len()), pounds(*tension))
-    }));
+    let straps = pulls.iter().filter(|(_, pull)| *pull > Force::ZERO);
+    says.extend(straps.map(|(place, pull)| format!("Strap or rod {place}: {} at each end.", pounds(*pull))));
     says
 }
 
@@ -201,5 +227,7 @@ fn drawn(reading: &Reading, storeys: &[Storey], tensions: &[Force], (length, end
         nails: None,
         post: ends.post,
         holds: tensions.iter().map(words).collect(),
+        level_joints: Vec::new(),
+        blocked: true,
     }
 }

@@ -9,17 +9,22 @@ mod diaphragm;
 mod diaphragm_chord;
 mod diaphragm_collector;
 mod ends;
+mod faces;
 mod frame;
 mod hold_down;
 mod layers;
+mod lean;
+mod level_joints;
 mod lists;
 mod nail;
 mod nail_joint;
 mod nail_schedule;
 mod nail_swap;
 mod perforated_wall;
+mod salt;
 mod schedule;
 mod shear_wall;
+mod straps;
 mod ties;
 mod uplift;
 mod wall_lines;
@@ -73,6 +78,8 @@ pub const HOLD_DOWN_TOO_WEAK: &str = "the hold-down is too weak";
 pub const TIES_ON_THE_WRONG_SIDE: &str = "ties on the wrong side";
 /// The verdict where the post at an end, or the plate under it, is pressed too hard.
 pub const POST_TOO_SMALL: &str = "the post is too small";
+/// The verdict where the metal of a connector, or of its fasteners, does not last there.
+pub const WRONG_METAL: &str = "wrong metal for this place";
 /// The verdict where no load was given: the number is what one nail carries.
 pub const ONE_NAIL: &str = "is what one nail carries across";
 /// The verdict where something that was asked cannot be worked until an input is said.

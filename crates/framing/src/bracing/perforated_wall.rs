@@ -9,7 +9,7 @@ use standards::sdpws_2015::{aspect, perforated, table_4_3};
 
 use super::ends::{self, Demand, PUSHED, check};
 use super::shear_wall::{nail_it, strength_part, strongest, tried, tried_reply};
-use super::{frame, lists};
+use super::{faces, frame, lean, level_joints, lists};
 use crate::quick::read::{plf, pounds as force};
 use crate::quick::reply::{Drawn, DrawnOpening, DrawnPiece, DrawnWall, QuickReply, TableReply};
 use crate::quick::say::{fact, force_fact, pounds, rule, unworked};
@@ -33,6 +33,8 @@ pub(super) const FIELDS: &[&str] = &[
     "brace_studs",
     "brace_spacing",
     "panels_lie",
+    "sheet_long",
+    "other_face",
     "nailed_wet",
     "species",
     "grade",
@@ -44,6 +46,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let pieces = lists::lengths(reading, "wall_pieces", (0.5, 100.0))?;
     let openings = lists::openings(reading, "wall_openings")?;
     let drawn = frame::drawn(reading);
+    frame::other_face(reading);
     if reading.problems().next().is_some() {
         return None;
     }
@@ -55,7 +58,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     if let Some(sentence) = frame::earthquakes(reading) {
         return Some(unworked(about, sentence));
     }
-    let all = tried(reading, drawn, &framing);
+    let all = tried(reading, drawn, &framing, (wall.height, &wall.pieces));
     let checked = |strength: &Strength| check_perforated(&wall, strength).map_err(|outside| outside.to_string());
     let used = |one: &super::shear_wall::Tried| one.strength.as_ref().ok().and_then(|strength| checked(strength).ok());
     let smallest = all.iter().position(|one| used(one).is_some_and(|answer| answer.used <= 1.0));
@@ -105,8 +108,9 @@ fn reply(
         says.push("Or have an engineer design a portal frame or a steel frame there.".to_owned());
         says
     } else {
-        vec![nail_it(reading, &nailing)]
+        vec![nail_it(reading, &nailing, true)]
     };
+    reply.action.extend(level_joints::action(reading, wall.height, true));
     let ends_say = ends::action(demand, &reply.checks);
     reply.action.extend(ends_say);
     reply.action.push(format!(
@@ -117,12 +121,12 @@ fn reply(
     reply.needs.push(in_pieces(reading, wall, strength));
     about.part(strength_part(strength));
     about.part(openings_part(wall, answer));
-    if let Some((lean, part)) =
-        ends::lean(reading, (strength, answer.unit_shear), (wall.height, answer.counted), tension)
+    if let Some(lean) =
+        lean::lean(reading, &nailing, (strength, answer.unit_shear), (wall.height, answer.counted), tension)
     {
-        reply.facts.push(ends::lean_fact(lean, wall.height));
-        about.part(part);
+        lean::say(&mut reply, &mut about, lean, wall.height);
     }
+    faces::say(reading, &mut reply, &mut about, strength);
     ends::joints(&mut reply, strength, &nailing);
     reply.tables.push(factors_table(answer, whole));
     ends::cautions(reading, &mut about);
@@ -226,5 +230,7 @@ fn drawn(reading: &Reading, wall: &PerforatedWall, (nailing, tension): (Nailing,
         nails: Some((nailing.edge, table_4_3::field_spacing(nailing.thickness, studs))),
         post: frame::ends(reading).map_or(Length::from_inches(3.0), |(_, ends)| ends.post),
         holds: Vec::new(),
+        level_joints: level_joints::of(reading, wall.height),
+        blocked: true,
     }
 }

@@ -7,11 +7,11 @@ use members::working::{Basis, Part};
 use standards::sdpws_2015::table_4_3;
 
 use super::frame;
-use crate::quick::reply::{Drawn, DrawnMark, QuickReply, TableReply};
+use crate::quick::reply::{Drawn, DrawnMark, QuickReply, TableReply, TextReply};
 use crate::quick::say::{cautions, fact, pounds};
 use crate::reading::Reading;
 use crate::site::about::About;
-use crate::words::figure;
+use crate::words::{self, figure};
 
 pub(super) const FIELDS: &[&str] =
     &["schedule_lines", "brace_spacing", "panels_lie", "nailed_wet", "species", "provisions"];
@@ -57,11 +57,16 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     if hold_downs > 0 {
         reply.tables.push(hold_downs_table(&schedule));
     }
+    if panels + hold_downs > 0 {
+        let text = |heading: &str, text: String| TextReply { heading: heading.to_owned(), text };
+        reply.texts.push(text("To copy, line by line", schedule.to_string()));
+        reply.texts.push(text("To copy, as CSV", schedule.to_csv()));
+    }
     let sheet = &schedule.sheet;
     if !sheet.is_empty() {
         about.say(format!("From sheet {sheet}. A newer revision wins: ask for it before nailing."));
     }
-    about.say("What the tables give stands beside it to compare with, for wood panels that are blocked. The drawing wins, also where it asks for more or for less.");
+    about.say("What the tables give stands beside it to compare with, for wood panels; of those that are not blocked, as the table of open level joints has them. The drawing wins, also where it asks for more or for less.");
     about.say("In the checks of walls a mark may be typed for panels and nails.");
     cautions(&mut about);
     reply.drawn = Drawn::Marks(schedule.panels.iter().map(|panel| drawn(reading, panel)).collect());
@@ -81,15 +86,14 @@ fn action(schedule: &Schedule) -> Vec<String> {
     };
     says.extend(unsaid(|panel| panel.blocked.is_some(), "Blocking"));
     says.extend(unsaid(|panel| !panel.hold_down.is_empty(), "The hold-down"));
-    says.extend(unsaid(|panel| panel.bolts.is_some() || !panel.plate.is_empty(), "What holds the plate"));
+    let plate_is_held = |panel: &PanelMark| panel.bolts.is_some() || !panel.plate.is_empty() || !panel.sill.is_empty();
+    says.extend(unsaid(plate_is_held, "What holds the plate"));
     says
 }
 
 fn allowable(reading: &Reading, panel: &PanelMark) -> Result<f64, String> {
-    if panel.blocked == Some(false) {
-        return Err("unblocked: not worked".to_owned());
-    }
     let framing = frame::framing(reading).ok_or_else(|| "not worked".to_owned())?;
+    let framing = bracing::Framing { joints: frame::joints_of(panel), ..framing };
     let nailing = frame::lying(panel.nailing, reading);
     strength(&nailing, &framing)
         .map(|strength| strength.allowable.line_load().plf())
@@ -107,8 +111,19 @@ fn panels_table(reading: &Reading, schedule: &Schedule) -> TableReply {
         heading: "Panels".to_owned(),
         columns: ["mark", "panels and nails", "by the tables", "hold-down"].map(str::to_owned).to_vec(),
         rows: schedule.panels.iter().map(row).collect(),
-        notes: Vec::new(),
+        notes: schedule.panels.iter().filter_map(beside).collect(),
     }
+}
+
+/// What a mark says beside its panels: `P1: 2" at the boundary, blocking 2x4 flat, sill 16d at 6.`
+fn beside(panel: &PanelMark) -> Option<String> {
+    let boundary = panel.boundary.map(|boundary| format!("{} at the boundary", words::inches(boundary)));
+    let said = |word: &str, text: &str| (!text.is_empty()).then(|| format!("{word} {text}"));
+    let open = (panel.blocked == Some(false)).then(|| "level joints not blocked".to_owned());
+    let parts =
+        [boundary, open, said("blocking", &panel.blocking), said("plate", &panel.plate), said("sill", &panel.sill)];
+    let parts: Vec<String> = parts.into_iter().flatten().collect();
+    (!parts.is_empty()).then(|| format!("{}: {}.", panel.mark, parts.join(", ")))
 }
 
 fn hold_downs_table(schedule: &Schedule) -> TableReply {

@@ -7,11 +7,10 @@ use bracing::{
 use measure::{Denominator, Force, Length, LineLoad};
 use members::check::Verdict;
 use members::working::{Basis, Part};
-use standards::sdpws_2015::{aspect, table_4_3};
+use standards::sdpws_2015::aspect;
 
 use super::ends::{self, Demand, PUSHED, check};
-use super::frame;
-use super::lists;
+use super::{faces, frame, lean, level_joints, lists};
 use crate::quick::read::{plf, pounds as force};
 use crate::quick::reply::{Drawn, DrawnPiece, DrawnWall, QuickReply, TableReply, TriedReply};
 use crate::quick::say::{fact, force_fact, pounds, unworked};
@@ -35,6 +34,10 @@ pub(super) const FIELDS: &[&str] = &[
     "brace_studs",
     "brace_spacing",
     "panels_lie",
+    "sheet_long",
+    "wall_blocking",
+    "field_nails",
+    "other_face",
     "nailed_wet",
     "species",
     "grade",
@@ -49,24 +52,32 @@ pub(super) struct Tried {
 }
 
 impl Tried {
-    pub(super) fn of(nailing: Nailing, framing: &Framing) -> Self {
-        Self { nailing, strength: strength(&nailing, framing).map_err(|outside| outside.to_string()) }
+    /// On a wall so high, of these pieces.
+    fn of(nailing: Nailing, framing: &Framing, (height, pieces): (Length, &[Length])) -> Self {
+        let strength = strength(&nailing, framing).map(|strength| strength.of_pieces(height, pieces));
+        Self { nailing, strength: strength.map_err(|outside| outside.to_string()) }
     }
 }
 
 /// Every nailing that is offered, and the one that was drawn.
-pub(super) fn tried(reading: &Reading, drawn: Option<Nailing>, framing: &Framing) -> Vec<Tried> {
+pub(super) fn tried(
+    reading: &Reading,
+    drawn: Option<Nailing>,
+    framing: &Framing,
+    wall: (Length, &[Length]),
+) -> Vec<Tried> {
     let offered = nailings().map(|nailing| frame::lying(nailing, reading));
     let mut all: Vec<Nailing> = offered.collect();
     if let Some(drawn) = drawn.filter(|drawn| !all.contains(drawn)) {
         all.insert(0, drawn);
     }
-    all.into_iter().map(|nailing| Tried::of(nailing, framing)).collect()
+    all.into_iter().map(|nailing| Tried::of(nailing, framing, wall)).collect()
 }
 
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let pieces = lists::lengths(reading, "wall_pieces", (0.5, 100.0))?;
     let drawn = frame::drawn(reading);
+    frame::other_face(reading);
     if reading.problems().next().is_some() {
         return None;
     }
@@ -84,7 +95,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     if let Some(sentence) = frame::earthquakes(reading) {
         return Some(unworked(about, sentence));
     }
-    let all = tried(reading, drawn, &framing);
+    let all = tried(reading, drawn, &framing, (wall.height, &wall.pieces));
     let used = |one: &Tried| one.strength.as_ref().ok().map(|strength| check_segmented(&wall, strength).used);
     let smallest = all.iter().position(|one| used(one).is_some_and(|used| used <= 1.0));
     let judged = match drawn {
@@ -162,13 +173,18 @@ fn reply(
     about.part(pieces_part(wall, answer));
     let counted = answer.pieces.iter().filter(|piece| piece.factor > 0.0);
     if let Some(shortest) = counted.min_by(|a, b| a.length.inches().total_cmp(&b.length.inches()))
-        && let Some((lean, part)) =
-            ends::lean(reading, (strength, shortest.unit_shear), (wall.height, shortest.length), demand.tension)
+        && let Some(lean) = lean::lean(
+            reading,
+            &nailing,
+            (strength, shortest.unit_shear),
+            (wall.height, shortest.length),
+            demand.tension,
+        )
     {
-        reply.facts.push(ends::lean_fact(lean, wall.height));
         about.say("The lean is that of the shortest piece that counts. No limit is printed for wind: see that doors, glass and board beside it can follow.");
-        about.part(part);
+        lean::say(&mut reply, &mut about, lean, wall.height);
     }
+    faces::say(reading, &mut reply, &mut about, strength);
     if let Some(missing) = answer.missing {
         reply
             .facts
@@ -177,11 +193,15 @@ fn reply(
     ends::joints(&mut reply, strength, &nailing);
     reply.tables.push(pieces_table(answer));
     ends::cautions(reading, &mut about);
-    about.say("Pieces share the push by their strength; one that is narrower than 2:1 counts for less, one past 3.5:1 for nothing.");
+    about.say(if strength.blocked {
+        "Pieces share the push by their strength; one that is narrower than 2:1 counts for less, one past 3.5:1 for nothing."
+    } else {
+        "Pieces share the push by their strength; one that is narrower than 2:1 counts for nothing where level joints are not blocked."
+    });
     about.say(
         "Something must bring the push to every piece: a top plate that runs through, or a strap where it is cut.",
     );
-    reply.drawn = Drawn::Wall(drawn(reading, wall, answer, nailing));
+    reply.drawn = Drawn::Wall(drawn(reading, (wall, answer), (nailing, strength.blocked)));
     reply.about = about.finish();
     reply
 }
@@ -202,12 +222,13 @@ fn plf_text(load: LineLoad) -> String {
 }
 
 /// What to nail, in words a framer reads.
-pub(super) fn nail_it(reading: &Reading, nailing: &Nailing) -> String {
+pub(super) fn nail_it(reading: &Reading, nailing: &Nailing, blocked: bool) -> String {
     let studs = reading.length("brace_spacing").unwrap_or(Length::from_inches(16.0));
-    let field = words::inches(table_4_3::field_spacing(nailing.thickness, studs));
+    let field = words::inches(level_joints::field_spacing(reading, nailing, studs));
+    let every = if blocked { "Block every edge." } else { "Block every edge that is upright." };
     let faces = if nailing.both_faces { "both faces" } else { "one face" };
     format!(
-        "Nail the panels on {faces} with {}, {} along every edge and {field} in the field. Block every edge.",
+        "Nail the panels on {faces} with {}, {} along every edge and {field} in the field. {every}",
         nail_words(nailing.fastener),
         words::inches(nailing.edge)
     )
@@ -223,10 +244,11 @@ fn action(
     let answer = &line.pieces;
     match line.missing {
         Some(_) => says.extend(remedies(line)),
-        None => says.push(nail_it(reading, &nailing)),
+        None => says.push(nail_it(reading, &nailing, strength.blocked)),
     }
+    says.extend(level_joints::action(reading, wall.height, strength.blocked));
     for piece in answer.pieces.iter().filter(|piece| piece.factor <= 0.0) {
-        let least = wall.height / aspect::most(strength.row.sheathing, true);
+        let least = wall.height / aspect::most(strength.row.sheathing, strength.blocked);
         says.push(format!(
             "The piece of {} is too narrow to count: {} is the least in a wall this high.",
             words::length(piece.length),
@@ -278,7 +300,9 @@ pub(super) fn strength_part(strength: &Strength) -> Part {
         part.step("", factor.what, "", (factor.value, ""), Basis::Published(factor.source));
     }
     let one = strength.one_face.plf();
-    if strength.nominal.plf() > one {
+    if let Some(second) = &strength.second {
+        faces::steps(&mut part, strength, second);
+    } else if strength.nominal.plf() > one {
         part.step(
             "v_w",
             "both faces",
@@ -361,7 +385,11 @@ fn pieces_table(answer: &SegmentedAnswer) -> TableReply {
     }
 }
 
-fn drawn(reading: &Reading, wall: &SegmentedWall, answer: &SegmentedAnswer, nailing: Nailing) -> DrawnWall {
+fn drawn(
+    reading: &Reading,
+    (wall, answer): (&SegmentedWall, &SegmentedAnswer),
+    (nailing, blocked): (Nailing, bool),
+) -> DrawnWall {
     let piece = |piece: &Segment| {
         let counts = piece.factor > 0.0;
         let pull = if counts && piece.tension > Force::ZERO { pounds(piece.tension) } else { String::new() };
@@ -373,8 +401,10 @@ fn drawn(reading: &Reading, wall: &SegmentedWall, answer: &SegmentedAnswer, nail
         pieces: answer.pieces.iter().map(piece).collect(),
         openings: Vec::new(),
         studs,
-        nails: Some((nailing.edge, table_4_3::field_spacing(nailing.thickness, studs))),
+        nails: Some((nailing.edge, level_joints::field_spacing(reading, &nailing, studs))),
         post: wall.ends.post,
         holds: Vec::new(),
+        level_joints: level_joints::of(reading, wall.height),
+        blocked,
     }
 }

@@ -4,6 +4,7 @@
 mod lift;
 mod lift_beside;
 mod lift_nails;
+mod metal;
 mod nails;
 mod sill;
 
@@ -16,12 +17,15 @@ use super::{FieldSpec, Kind, YES_NO, feet, field, number};
 const SPACING: Kind = Kind::Length { bare: Inches, least: 8.0, most: 24.0 };
 const SMALL: Kind = Kind::Length { bare: Inches, least: 0.0, most: 24.0 };
 const POUNDS: Kind = number("lb", 0.0, 200_000.0);
+/// How the straps of several floors are written.
+const POUNDS_LIST_HELP: &str =
+    "Between storeys: the labels' allowable loads for wind, from the top floor down, commas between. One for all.";
 const PLF: Kind = number("plf", 0.0, 20_000.0);
 
 /// Every input that Bracing has beside those of the header and of Site.
 pub const BRACING_FIELDS: &[FieldSpec] = &ALL;
 
-const GROUPED: usize = 6;
+const GROUPED: usize = 7;
 const GROUPS: [&[FieldSpec]; GROUPED] = [
     WALL_FIELDS,
     lift::LIFT_FIELDS,
@@ -29,6 +33,7 @@ const GROUPS: [&[FieldSpec]; GROUPED] = [
     lift_beside::LIFT_BESIDE_FIELDS,
     nails::NAIL_FIELDS,
     sill::SILL_FIELDS,
+    metal::METAL_FIELDS,
 ];
 const ALL: [FieldSpec; how_many(GROUPS)] = joined(GROUPS);
 
@@ -62,7 +67,7 @@ const WALL_FIELDS: &[FieldSpec] = &[
     field(
         "schedule_lines",
         "The drawing's schedule",
-        "A mark a line, such as P1: 15/32 10d 3/12, studs 2x6, hold-down HD2, or HD2: hold-down 5,000 lb; sheet S2.1 rev B. Or paste a table with its heading.",
+        "A mark a line, such as P1: 15/32 10d 3/12, boundary 3, studs 2x6, blocked, sill 16d at 6, hold-down HD2, or HD2: hold-down 5,000 lb; sheet S2.1 rev B. Or paste a table with its heading.",
         Kind::Lines,
         Shape,
         Nothing,
@@ -163,6 +168,38 @@ const WALL_FIELDS: &[FieldSpec] = &[
         Kind::Choice(&[("along", "along the studs"), ("across", "across the studs")]),
         Wood,
         Assumed("along", "the careful side"),
+    ),
+    field(
+        "sheet_long",
+        "Sheets are long",
+        "Their long side. It says where level joints fall.",
+        feet(Feet, 4.0, 24.0),
+        Wood,
+        Assumed("8'", "the common sheet"),
+    ),
+    field(
+        "wall_blocking",
+        "Level joints of panels",
+        "",
+        Kind::Choice(&[("blocked", "on framing or blocking"), ("unblocked", "on nothing between the studs")]),
+        Wood,
+        Assumed("blocked", "what the tables of nailed walls ask; look behind the panels"),
+    ),
+    field(
+        "field_nails",
+        "Nails in the field",
+        "Where level joints lie on nothing.",
+        Kind::Choice(&[("6", "6\""), ("12", "12\"")]),
+        Wood,
+        Assumed("12", "the careful side"),
+    ),
+    field(
+        "other_face",
+        "Other face",
+        "Such as gypsum 1/2 5d cooler 7, or gypsum 5/8 screws 8/12 blocked; or panels, 7/16 8d 6. Empty: nothing is counted.",
+        Kind::Name,
+        Wood,
+        Nothing,
     ),
     field("nailed_wet", "Wet when nailed", "Over 19 % moisture on the day.", YES_NO, Wood, Assumed("no", "dry lumber")),
     field(

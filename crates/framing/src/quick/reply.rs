@@ -96,6 +96,15 @@ pub struct TableReply {
     pub notes: Vec<String>,
 }
 
+/// Lines of text of the answer, to be copied as they stand.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct TextReply {
+    /// Its heading.
+    pub heading: String,
+    /// The lines.
+    pub text: String,
+}
+
 /// What is drawn of a member; lengths in inches of the real thing.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub enum Drawn {
@@ -251,6 +260,10 @@ pub struct DrawnWall {
     pub post: Length,
     /// What holds each storey's ends down, in words, from the top down.
     pub holds: Vec<String>,
+    /// Level joints of the panels, above the bottom of the wall.
+    pub level_joints: Vec<Length>,
+    /// Whether they lie on blocking.
+    pub blocked: bool,
 }
 
 /// A wall line in plan.
@@ -440,6 +453,9 @@ pub struct QuickReply {
     pub as_found: Option<AsFoundReply>,
     /// Tables.
     pub tables: Vec<TableReply>,
+    /// Lines of text to be copied.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub texts: Vec<TextReply>,
     /// What to do.
     pub action: Vec<String>,
     /// What goes with it.

@@ -20,6 +20,7 @@ pub use case::SiteCase;
 pub(crate) use gravity::roof_and_ceiling;
 pub use gravity::{ROOF_LIVE_HEADING, weight_heading};
 pub use input::{DrawnHouse, drawn};
+pub(crate) use says::metal_of_class;
 pub use starts::starts;
 pub(crate) use wind::{cases, governing_push, refused};
 pub use worked::work_out;

@@ -221,15 +221,20 @@ fn earthquakes(about: &mut About<'_>, reading: &Reading) {
     }
 }
 
+/// The metal of a class, in words.
+pub(crate) const fn metal_of_class(class: CorrosionClass) -> &'static str {
+    match class {
+        CorrosionClass::Standard => "as the wood asks",
+        CorrosionClass::HotDipOrStainless => "thick hot-dip galvanized (G185) or stainless",
+        CorrosionClass::Stainless => "stainless",
+    }
+}
+
 fn metal(about: &mut About<'_>, reading: &Reading) {
     let Some(distance) = input::to_salt_water(reading) else { return };
     let class =
         |exposure| metal_wanted(Some(distance), exposure).map_or(CorrosionClass::Stainless, |found| found.class);
-    let wanted = |class| match class {
-        CorrosionClass::Standard => "as the wood asks",
-        CorrosionClass::HotDipOrStainless => "thick hot-dip galvanized (G185) or stainless",
-        CorrosionClass::Stainless => "stainless",
-    };
+    let wanted = metal_of_class;
     let outdoors = class(MetalExposure::BoldlyExposed);
     if outdoors == CorrosionClass::Standard {
         return;

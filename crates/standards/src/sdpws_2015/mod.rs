@@ -2,7 +2,7 @@
 //! of the wind.
 //!
 //! What is here: the nominal unit shears of Tables 4.3A to 4.3D ([`table_4_3`]); factors on them and the walls that they
-//! hold for ([`aspect`], [`framing`], [`unblocked`]); walls with openings ([`perforated`]); how far a wall leans
+//! hold for ([`aspect`], [`framing`], [`unblocked`], [`faces`]); walls with openings ([`perforated`]); how far a wall leans
 //! ([`deflection`]); panels that hold the wall down as well ([`uplift`]); the nominal unit shears of floors and roofs,
 //! Tables 4.2A to 4.2C ([`table_4_2`]), how slender they may be and how far they bend ([`diaphragm`]).
 //!
@@ -15,6 +15,7 @@
 pub mod aspect;
 pub mod deflection;
 pub mod diaphragm;
+pub mod faces;
 pub mod framing;
 pub mod perforated;
 pub mod table_4_2;

@@ -198,3 +198,68 @@ pub fn wood_panel(
         next_step: "Nail it as one of these, or ask the engineer.",
     })
 }
+
+/// How one layer of gypsum wallboard is fastened.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WallboardFastening {
+    /// Thickness of the board.
+    pub thickness: Length,
+    /// Cooler nails or drywall screws.
+    pub fastener: ShearFastener,
+    /// Spacing along its edges.
+    pub edge: Length,
+    /// Spacing elsewhere; that of the edges where it is not said.
+    pub field: Option<Length>,
+    /// Whether all its edges lie on framing.
+    pub blocked: bool,
+}
+
+/// The strongest row of one layer of wallboard that such a fastening keeps to: at one of the printed edge spacings, with
+/// field fasteners no farther apart than printed and studs no farther. A blocked board may take the row of one that is not.
+///
+/// # Errors
+/// Where Table 4.3C has no such row. Screws are not taken for cooler nails, nor nails for screws.
+///
+/// ```
+/// use measure::Length;
+/// use standards::sdpws_2015::table_4_3::{ShearFastener, WallboardFastening, wallboard};
+///
+/// let inches = Length::from_inches;
+/// let nailed = WallboardFastening {
+///     thickness: inches(0.5),
+///     fastener: ShearFastener::Cooler5d,
+///     edge: inches(7.0),
+///     field: None,
+///     blocked: false,
+/// };
+/// // Source: a state's building code, 100 plf on studs at 16 in, which is half of the nominal value.
+/// assert_eq!(wallboard(&nailed, inches(16.0))?.wind.plf(), 200.0);
+/// # Ok::<(), standards::OutsideTable>(())
+/// ```
+pub fn wallboard(board: &WallboardFastening, studs: Length) -> Result<&'static ShearWallRow, OutsideTable> {
+    let field = board.field.unwrap_or(board.edge);
+    let keeps = |row: &&ShearWallRow| {
+        row.sheathing == Sheathing::Wallboard
+            && (row.thickness.inches() - board.thickness.inches()).abs() < 1e-9
+            && row.fastener == board.fastener
+            && row.edge == Some(board.edge)
+            && row.field.is_none_or(|printed| field <= printed)
+            && (board.blocked || row.blocked != Some(true))
+            && studs <= row.studs
+    };
+    let rows = SHEAR_WALLS.iter().filter(keeps);
+    rows.max_by(|a, b| a.wind.plf().total_cmp(&b.wind.plf())).ok_or_else(|| OutsideTable {
+        source: Source::new(DOCUMENT, "Table 4.3C", Status::PartlyLookedUp),
+        given: format!(
+            "gypsum wallboard {} in thick, {:?} at {} and {} in, {}, studs at {} in",
+            board.thickness.inches(),
+            board.fastener,
+            board.edge.inches(),
+            field.inches(),
+            if board.blocked { "blocked" } else { "not blocked" },
+            studs.inches()
+        ),
+        covers: "1/2 in with 5d coolers or screws, and 5/8 in with 6d coolers or screws, at the spacings that are printed",
+        next_step: "Leave the board out of the count, or ask the engineer.",
+    })
+}

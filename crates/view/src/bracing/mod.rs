@@ -44,6 +44,12 @@ impl Shown for BracingKind {
             (Self::Diaphragm, "wall_high") => reading.word("end_line").is_some(),
             (_, "panel_least") => reading.word(SIZE).is_none(),
             (_, "schedule_lines") => self == Self::Schedule,
+            (_, "field_nails") => of("wall_blocking") == "unblocked",
+            (_, "sheet_long") => of("panels_lie") != "across",
+            (Self::HoldDown | Self::AnchorBolts, "metal_where" | "metal_tie" | "metal_nails") => {
+                reading.number("salt_water").is_some()
+            }
+            (_, "strap_gauge") => reading.word("strap_nails").is_some(),
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
             (Self::Uplift, id) => counts_in_uplift(id, reading),
             _ => true,
@@ -55,7 +61,7 @@ impl Shown for BracingKind {
         let group = match field.id {
             "house_width" | "roof_kind" | "roof_pitch" | "eave_overhang" | "rake_overhang" | "roof_dead"
             | "ceiling_dead" | "wind_speed" | "exposure" | "enclosure" | "building_length" | "storeys"
-            | "eave_height" => Group::Place,
+            | "eave_height" | "salt_water" => Group::Place,
             _ => field.group,
         };
         let help = if self == Self::Diaphragm && field.id == SIZE { FLOOR_SIZE } else { field.help };

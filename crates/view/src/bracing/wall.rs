@@ -64,8 +64,12 @@ pub(super) fn picture(drawn: &DrawnWall, reply: &QuickReply) -> Scene {
 fn alt(drawn: &DrawnWall, reply: &QuickReply) -> String {
     let pieces: Vec<String> = drawn.pieces.iter().map(|piece| words::length(piece.length)).collect();
     let pushes: Vec<&str> = drawn.storeys.iter().map(|(_, push)| push.as_str()).collect();
+    let joints: Vec<String> = drawn.level_joints.iter().map(|at| words::length(*at)).collect();
+    let lie = if drawn.blocked { "on blocking" } else { "on nothing" };
+    let joints =
+        if joints.is_empty() { String::new() } else { format!(" Level joints {} up lie {lie}.", joints.join(" and ")) };
     format!(
-        "A braced wall from the front, pieces of {}. {} pushes along it at the top. {}",
+        "A braced wall from the front, pieces of {}. {} pushes along it at the top.{joints} {}",
         pieces.join(" and "),
         pushes.join(" and "),
         reply.action.first().map_or("", String::as_str)
@@ -128,6 +132,7 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
     for at in [left + post, right - post] {
         pen.line((at, head), (at, sill), Weight::Seen, ink);
     }
+    level_joints(pen, drawn, piece, [left, top, right, bottom]);
     if let Some((edge, field)) = drawn.nails.filter(|_| piece.counts) {
         let mut panel = left;
         while panel < right - 1.0 {
@@ -148,6 +153,24 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
     // The same at both ends is written once between them.
     if piece.left == piece.right && !piece.left.is_empty() {
         pen.label(((left + right) / 2.0, under), &piece.left);
+    }
+}
+
+/// Level joints of the panels: blocks between the studs where they are blocked, and a word at each.
+fn level_joints(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, _, right, bottom]: [f64; 4]) {
+    let word = match (piece.counts, drawn.blocked) {
+        (true, true) => "block",
+        (true, false) => "open",
+        (false, _) => "not required",
+    };
+    for joint in &drawn.level_joints {
+        let at = bottom - joint.inches();
+        let weight = if drawn.blocked { Weight::Seen } else { Weight::Hidden };
+        pen.line((left, at), (right, at), weight, Ink::Ink);
+        if piece.counts && drawn.blocked {
+            pen.shape(rectangle(left, at - PLATE, right, at + PLATE), Weight::Fine, Ink::Ink, false);
+        }
+        pen.label(((left + right) / 2.0, at - pen.paper(11.0)), word);
     }
 }
 

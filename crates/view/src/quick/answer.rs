@@ -3,7 +3,7 @@
 use framing::bracing::{
     BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE, ONLY_IF,
     POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TIES_ON_THE_WRONG_SIDE, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER,
-    WILL_DO_AT_SPACING,
+    WILL_DO_AT_SPACING, WRONG_METAL,
 };
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
@@ -31,6 +31,7 @@ pub(super) fn state_of(verdict: &str) -> State {
         | TIES_ON_THE_WRONG_SIDE
         | TOO_SHORT
         | SPLITS
+        | WRONG_METAL
         | "does not fit"
         | "not allowed" => State::Short,
         "allowed" | BRACES | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,

@@ -80,6 +80,8 @@ pub struct QuickScreen<K> {
     pub asked: bool,
     /// Its numbers, what its supports give, and other tables.
     pub tables: Vec<Table>,
+    /// Lines of text to be copied: heading and text.
+    pub texts: Vec<(String, String)>,
     /// What is to be known beside it.
     pub known: Vec<String>,
     /// What was assumed.
@@ -139,6 +141,7 @@ fn shown<K: Shown>(kind: K, reply: &QuickReply) -> QuickScreen<K> {
         families: panels::families(reply),
         asked: false,
         tables: tables::tables(reply),
+        texts: reply.texts.iter().map(|one| (one.heading.clone(), one.text.clone())).collect(),
         known: about.outside.iter().chain(&about.says).cloned().collect(),
         assumptions: about.assumed.iter().map(|one| (one.input.as_deref().and_then(id), one.says.clone())).collect(),
         cautions: about.cautions.clone(),
@@ -167,6 +170,7 @@ fn nothing_yet<K: Shown>(kind: K) -> QuickScreen<K> {
         families: Vec::new(),
         asked: false,
         tables: Vec::new(),
+        texts: Vec::new(),
         known: Vec::new(),
         assumptions: Vec::new(),
         cautions: Vec::new(),

@@ -70,6 +70,10 @@ pub(in crate::bracing) const FIELDS: &[&str] = &[
     "wind_speed",
     "exposure",
     "enclosure",
+    "salt_water",
+    "metal_where",
+    "metal_tie",
+    "metal_nails",
 ];
 
 const OF_RAFTERS: &[&str] = &["uplift_given", "eave_lift", "wall_by_corner", "rafter_tie", "ceiling_dead"];
@@ -99,6 +103,8 @@ const OF_PORCH: &[&str] = &[
 const OF_DECK: &[&str] =
     &["deck_nail", "deck_shank", "deck_ringed", "deck_every", "deck_panel", "deck_thick", "deck_zone", "deck_suction"];
 
+const OF_METAL: &[&str] = &["metal_where", "metal_tie", "metal_nails"];
+
 /// Whether an input of the path of uplift counts, as things are.
 #[must_use]
 pub fn counts(id: &str, reading: &Reading) -> bool {
@@ -122,6 +128,7 @@ pub fn counts(id: &str, reading: &Reading) -> bool {
             "deck_zone" => said("deck_nail") && !said("deck_suction") && lifts != Lifts::Porch,
             _ if OF_DECK.contains(&id) => said("deck_nail"),
             "eave_lift" => said("uplift_given"),
+            _ if OF_METAL.contains(&id) => reading.number("salt_water").is_some(),
             "ceiling_dead" => !said("uplift_given"),
             "roof_kind" | "enclosure" => by_site(reading, lifts),
             "porch_bays" | "porch_beam" => !said("post_pull"),
@@ -141,7 +148,10 @@ fn belongs(id: &str, lifts: Lifts) -> bool {
     match lifts {
         Lifts::Wall => !of_porch && !OF_GABLE.contains(&id),
         Lifts::Gable => !of_porch && !OF_RAFTERS.contains(&id) && id != "rafter_every" && id != "eave_overhang",
-        Lifts::Porch => of_porch || OF_DECK.contains(&id) || ["uplift_of", "rafter_every", "species"].contains(&id),
+        Lifts::Porch => {
+            let beside = ["uplift_of", "rafter_every", "species", "salt_water"];
+            of_porch || OF_DECK.contains(&id) || OF_METAL.contains(&id) || beside.contains(&id)
+        }
     }
 }
 

@@ -1,7 +1,7 @@
 //! Panels that lap the plates and hold a wall down beside their shear, read as a tie.
 
 use bracing::uplift::{Tie, lapping};
-use bracing::{Edition, Framing, read_nailing};
+use bracing::{Edition, Framing, LevelJoints, OtherFace, read_nailing};
 use lumber::Species;
 use measure::LineLoad;
 use standards::sdpws_2015::uplift::NailRows;
@@ -50,5 +50,7 @@ fn framing(reading: &Reading) -> Option<Framing> {
         wet: false,
         hold_downs_inside: true,
         edition: Edition::Of2021,
+        joints: LevelJoints::Blocked,
+        other_face: OtherFace::Bare,
     })
 }

@@ -9,6 +9,7 @@ use super::judged::{action, judge};
 use super::links::{caution, held, told};
 use super::panels::is_panels;
 use crate::bracing::ends::{PUSHED, check};
+use crate::bracing::salt;
 use crate::quick::reply::{Drawn, DrawnLink, FactReply, QuickReply, TableReply};
 use crate::quick::say::{capital, cautions, force_fact, pounds};
 use crate::reading::Reading;
@@ -49,6 +50,7 @@ pub(super) fn reply(reading: &Reading, about: &mut About<'_>, found: Found) -> Q
     about.part(working(part, &answer, lifts));
     reply.tables.push(table(&answer, lifts));
     reply.drawn = Drawn::Path(drawn(&answer, lifts));
+    salt::say(reading, &mut reply, about);
     reply
 }
 
