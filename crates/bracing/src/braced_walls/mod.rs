@@ -16,7 +16,7 @@ use core::fmt;
 
 use measure::{Force, Length, LineLoad};
 
-pub use pull::{EndsError, pulls};
+pub use pull::{EndsError, Pull, pulls};
 pub use read::read_braced_walls;
 
 use crate::segmented::{Ends, SegmentedWall};

@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use measure::{Force, Length};
+use measure::{Force, Length, LineLoad, Moment};
 
 use super::BracedWall;
 use crate::overturning::{Storey, overturning};
@@ -31,8 +31,23 @@ impl fmt::Display for EndsError {
 
 impl core::error::Error for EndsError {}
 
-/// Pull at the ends of each piece of the last wall of a stack, from the top down: the pushes above it turn it with its own,
-/// 0.6 of all dead load holds it. None or less: dead load holds it. A piece that counts for nothing has none.
+/// What pulls at the ends of a piece, and how it comes about.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pull {
+    /// What turns the piece about its foot.
+    pub turned: Moment,
+    /// Dead load of all storeys.
+    pub dead: LineLoad,
+    /// Its length.
+    pub length: Length,
+    /// From the hold-down to the middle of the pressed post.
+    pub arm: Length,
+    /// What holds its end down; none or less where dead load holds it.
+    pub tension: Force,
+}
+
+/// Pulls at the ends of the pieces that count of the last wall of a stack, from the top down: the pushes above it turn it
+/// with its own, 0.6 of all dead load holds it.
 ///
 /// A piece of each wall is given its share by its length and what its narrowness leaves of it, however it is nailed; so any
 /// `strength` of wood panels gives the same pull. `floor` is what lies between two walls and is part of the arm.
@@ -41,22 +56,31 @@ impl core::error::Error for EndsError {}
 ///
 /// # Errors
 /// Where pieces do not stand above each other, or one is too short for what is at its ends.
-pub fn pulls(stack: &[&BracedWall], strength: &Strength, ends: Ends, floor: Length) -> Result<Vec<Force>, EndsError> {
+pub fn pulls(stack: &[&BracedWall], strength: &Strength, ends: Ends, floor: Length) -> Result<Vec<Pull>, EndsError> {
     let shares: Vec<Vec<Segment>> =
         stack.iter().map(|wall| check_segmented(&wall.segmented(ends), strength).pieces).collect();
-    let Some(lowest) = shares.last() else { return Ok(Vec::new()) };
     let pull = |(index, piece): (usize, &Segment)| {
-        if piece.factor <= 0.0 {
-            return Ok(Force::ZERO);
-        }
-        let arm = ends.arm(piece.length);
+        let (length, arm) = (piece.length, ends.arm(piece.length));
         if arm <= Length::ZERO {
             return Err(EndsError::TooShort);
         }
-        let storeys = storeys(stack, &shares, (index, piece.length), floor)?;
-        Ok(overturning(&storeys, piece.length, arm).last().copied().unwrap_or(Force::ZERO))
+        let storeys = storeys(stack, &shares, (index, length), floor)?;
+        let tension = overturning(&storeys, length, arm).last().copied().unwrap_or(Force::ZERO);
+        let dead = storeys.iter().fold(LineLoad::ZERO, |sum, storey| sum + storey.dead);
+        Ok(Pull { turned: turned(&storeys), dead, length, arm, tension })
     };
-    lowest.iter().enumerate().map(pull).collect()
+    let lowest = shares.last().into_iter().flatten().enumerate();
+    lowest.filter(|(_, piece)| piece.factor > 0.0).map(pull).collect()
+}
+
+/// What the pushes of all storeys turn at the foot of the last.
+fn turned(storeys: &[Storey]) -> Moment {
+    let (mut push, mut turned) = (Force::ZERO, Moment::ZERO);
+    for storey in storeys {
+        push += storey.force;
+        turned += push * storey.height;
+    }
+    turned
 }
 
 /// The storeys of one piece, each with what it brings of its own.

@@ -7,6 +7,7 @@ use members::flexure::{Acting, Cut};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::drawn_compared::DrawnPair;
 use super::drawn_fasteners::{DrawnJoint, DrawnSill, DrawnSwap};
 use crate::reply::CheckReply;
 use crate::site::reply::AboutReply;
@@ -119,6 +120,8 @@ pub enum Drawn {
     Layers(DrawnLayers),
     /// The panels of a schedule.
     Marks(Vec<DrawnMark>),
+    /// Walls as drawn and as worked.
+    Compared(Vec<DrawnPair>),
     /// A nail in its joint.
     Joint(DrawnJoint),
     /// One nail beside another.
