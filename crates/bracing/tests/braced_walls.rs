@@ -174,8 +174,9 @@ proptest! {
         let found = pulls(&[wall], &any_strength(), ends, Length::from_feet(1.0)).unwrap();
         prop_assert_eq!(found.len(), 2);
         for (found, piece) in found.iter().zip(&line.pieces) {
-            let held = 0.6 * found.dead.plf() * found.length.feet() * found.length.feet() / 2.0;
-            prop_assert!(((found.turned.foot_pounds() - held) / found.arm.feet() - found.tension.pounds()).abs() < 1e-6);
+            let held = 0.6 * found.dead().plf() * found.length.feet() * found.length.feet() / 2.0;
+            let turned: f64 = found.turning().iter().map(|(push, height)| push.pounds() * height.feet()).sum();
+            prop_assert!(((turned - held) / found.arm.feet() - found.tension.pounds()).abs() < 1e-6);
             prop_assert!((found.tension - piece.tension).pounds().abs() < 1e-6);
         }
     }

@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use measure::{Force, Length, LineLoad, Moment};
+use measure::{Force, Length, LineLoad};
 
 use super::BracedWall;
 use crate::overturning::{Storey, overturning};
@@ -32,12 +32,10 @@ impl fmt::Display for EndsError {
 impl core::error::Error for EndsError {}
 
 /// What pulls at the ends of a piece, and how it comes about.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Pull {
-    /// What turns the piece about its foot.
-    pub turned: Moment,
-    /// Dead load of all storeys.
-    pub dead: LineLoad,
+    /// What each storey brings to the piece, from the top down, the floor in its height.
+    pub storeys: Vec<Storey>,
     /// Its length.
     pub length: Length,
     /// From the hold-down to the middle of the pressed post.
@@ -66,21 +64,28 @@ pub fn pulls(stack: &[&BracedWall], strength: &Strength, ends: Ends, floor: Leng
         }
         let storeys = storeys(stack, &shares, (index, length), floor)?;
         let tension = overturning(&storeys, length, arm).last().copied().unwrap_or(Force::ZERO);
-        let dead = storeys.iter().fold(LineLoad::ZERO, |sum, storey| sum + storey.dead);
-        Ok(Pull { turned: turned(&storeys), dead, length, arm, tension })
+        Ok(Pull { storeys, length, arm, tension })
     };
     let lowest = shares.last().into_iter().flatten().enumerate();
     lowest.filter(|(_, piece)| piece.factor > 0.0).map(pull).collect()
 }
 
-/// What the pushes of all storeys turn at the foot of the last.
-fn turned(storeys: &[Storey]) -> Moment {
-    let (mut push, mut turned) = (Force::ZERO, Moment::ZERO);
-    for storey in storeys {
-        push += storey.force;
-        turned += push * storey.height;
+impl Pull {
+    /// All push in each storey with its height: what turns the piece about its foot is their product, added up.
+    #[must_use]
+    pub fn turning(&self) -> Vec<(Force, Length)> {
+        let add = |push: &mut Force, storey: &Storey| {
+            *push += storey.force;
+            Some((*push, storey.height))
+        };
+        self.storeys.iter().scan(Force::ZERO, add).collect()
     }
-    turned
+
+    /// Dead load of all storeys.
+    #[must_use]
+    pub fn dead(&self) -> LineLoad {
+        self.storeys.iter().fold(LineLoad::ZERO, |sum, storey| sum + storey.dead)
+    }
 }
 
 /// The storeys of one piece, each with what it brings of its own.

@@ -3,7 +3,7 @@
 use measure::Force;
 
 use super::compare::{Compared, Drawing, Held, Panels};
-use crate::quick::say::{pounds, up};
+use crate::quick::say::{capital, pounds, up};
 use crate::words::percent;
 
 /// The sentences of all walls.
@@ -36,9 +36,11 @@ pub(super) fn follows(one: &Compared<'_>) -> &'static str {
 }
 
 fn ask(one: &Compared<'_>) -> String {
-    let parts = [panels(one), ends(one), Some(whom(one).to_owned())];
-    let parts: Vec<String> = parts.into_iter().flatten().collect();
-    format!("{}: {}", one.wall.name, parts.join(" "))
+    let mut says: Vec<String> = [panels(one), ends(one)].into_iter().flatten().collect();
+    for later in says.iter_mut().skip(1) {
+        *later = capital(later);
+    }
+    format!("{}: {} {}", one.wall.name, says.join(" "), whom(one))
 }
 
 fn panels(one: &Compared<'_>) -> Option<String> {
@@ -59,7 +61,10 @@ fn panels(one: &Compared<'_>) -> Option<String> {
 fn nothing_carries(one: &Compared<'_>) -> String {
     let push = pounds(one.wall.push);
     let missing = one.missing.as_ref().map_or_else(String::new, |(nailing, missing)| {
-        format!(" {} more full-height wall is missing even with {nailing}.", up(*missing))
+        format!(
+            " Even with {nailing} {} more full-height wall is missing, no narrower than half its height.",
+            up(*missing)
+        )
     });
     format!(
         "nothing of the tables carries {push} on these pieces.{missing} An engineer's portal frame or steel frame stands there instead."
@@ -68,14 +73,14 @@ fn nothing_carries(one: &Compared<'_>) -> String {
 
 fn ends(one: &Compared<'_>) -> Option<String> {
     if let Err(why) = &one.pull {
-        return Some(format!("What pulls at its ends is not worked: {why}."));
+        return Some(format!("what pulls at its ends is not worked: {why}."));
     }
     let (mark, pull) = (one.mark(), pounds(one.tension().unwrap_or(Force::ZERO)));
     match &one.held {
-        Held::NotSaid => Some(format!("Its ends pull {pull}, and {mark} names no hold-down.")),
-        Held::Missing(named) => Some(format!("Its ends pull {pull}, and no line of the schedule gives {named}.")),
+        Held::NotSaid => Some(format!("its ends pull {pull}, and {mark} names no hold-down.")),
+        Held::Missing(named) => Some(format!("its ends pull {pull}, and no line of the schedule gives {named}.")),
         Held::By(hold_down, share) if *share > 1.0 => {
-            Some(format!("Its ends pull {pull}, and {} holds {}.", hold_down.mark, pounds(hold_down.load)))
+            Some(format!("its ends pull {pull}, and {} holds {}.", hold_down.mark, pounds(hold_down.load)))
         }
         Held::By(..) | Held::NotAsked | Held::NotNeeded => None,
     }

@@ -1,7 +1,7 @@
 //! The working of each wall: what a foot must carry, what it carries as drawn and as worked, and what pulls at its ends.
 
 use bracing::{Nailing, OF_DEAD, Strength, check_segmented};
-use measure::Length;
+use measure::{Force, Length};
 use members::working::{Basis, Part};
 use standards::sdpws_2015::aspect;
 
@@ -92,13 +92,17 @@ fn pull(part: &mut Part, one: &Compared<'_>) {
         part.step("", meaning, "", (above.push.pounds(), "lb"), Basis::Input("braced_walls"));
     }
     let Ok(Some(found)) = &one.pull else { return };
-    let (turned, arm) = (found.turned.foot_pounds(), found.arm.feet());
-    let meaning = format!("pushes turn the piece of {} that is pulled hardest, Σ V h", words::length(found.length));
-    part.step("M", meaning, "", (turned, "ft-lb"), Basis::Arithmetic);
+    let turning = found.turning();
+    let term = |(push, height): &(Force, Length)| format!("{} × {}", figure(push.pounds()), figure(height.feet()));
+    let terms: Vec<String> = turning.iter().map(term).collect();
+    let turned: f64 = turning.iter().map(|(push, height)| (*push * *height).foot_pounds()).sum();
+    let arm = found.arm.feet();
+    let meaning = format!("its share of the pushes turns the piece of {} the hardest", words::length(found.length));
+    part.step("M", meaning, terms.join(" + "), (turned, "ft-lb"), Basis::Arithmetic);
     let expression = format!(
         "({} − {OF_DEAD} × {} × {}² / 2) / {}",
         figure(turned),
-        figure(found.dead.plf()),
+        figure(found.dead().plf()),
         figure(found.length.feet()),
         figure(arm)
     );
