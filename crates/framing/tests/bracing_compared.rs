@@ -81,7 +81,7 @@ fn both_agree() {
     assert_eq!(row(&reply), expected);
     assert_eq!(reply.action, ["Front (w1): both agree. Build the drawing."]);
     assert_eq!((pairs(&reply)[0].follows.as_str(), pairs(&reply)[0].asks), ("both agree", false));
-    assert_eq!(pairs(&reply)[0].drawn.says, "96 %, its ends");
+    assert_eq!(pairs(&reply)[0].drawn.says, "96 %, ends");
     let agree = reply.fact("both_agree").zip(reply.fact("to_ask"));
     assert_eq!(agree, Some((1.0, 0.0)));
 }
@@ -116,7 +116,7 @@ fn the_drawing_is_used_over_what_the_tables_have() {
     let ends = of("Front: W1, walls 10', high 8', push 3,000 lb");
     near(ends.ratio, 3000.0 * 8.0 / 9.5 / 2000.0);
     assert!(ends.action[0].starts_with("Front: its ends pull 2,527 lb, and HD1 holds 2,000 lb. Ask the engineer"));
-    assert_eq!((ends.verdict.as_str(), pairs(&ends)[0].drawn.says.as_str()), (TO_ASK_ABOUT, "127 %, its ends"));
+    assert_eq!((ends.verdict.as_str(), pairs(&ends)[0].drawn.says.as_str()), (TO_ASK_ABOUT, "127 %, ends"));
 }
 
 /// The strongest that is worked is 15/32 in with 10d at 2 in on both faces: 2 × 0.92 × 1,077.5 = 1,982.6 plf. 9,000 lb on
@@ -139,7 +139,7 @@ fn nothing_of_the_tables_carries_it() {
     let narrow = of("Door: W1, walls 9\", 1', high 8', push 900 lb");
     assert_eq!(row(&narrow)[2..], ["W1: 7/16\" 8d at 6\"", "—", "none carries", "—", "—; —"]);
     assert!(narrow.ratio.is_none() && narrow.checks.is_empty() && narrow.action[0].contains("portal frame"));
-    assert_eq!(pairs(&narrow)[0].drawn.says, "counts for nothing");
+    assert_eq!(pairs(&narrow)[0].drawn.says, "nothing counts");
     let unnamed = of("Door: walls 1', high 8', push 900 lb");
     assert!(unnamed.action[0].ends_with("Ask the engineer."), "{:?}", unnamed.action);
 }

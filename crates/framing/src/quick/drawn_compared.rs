@@ -5,7 +5,7 @@
 pub struct DrawnShare {
     /// The share; none where there is no number.
     pub share: Option<f64>,
-    /// It in words: `82 %`, `128 %, its ends`, `not worked`.
+    /// It in words: `82 %`, `128 %, ends`, `not worked`.
     pub says: String,
 }
 

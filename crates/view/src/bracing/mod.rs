@@ -1,5 +1,6 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
+mod compared;
 mod floor;
 mod joint;
 mod layers;
@@ -43,7 +44,8 @@ impl Shown for BracingKind {
             }
             (Self::Diaphragm, "wall_high") => reading.word("end_line").is_some(),
             (_, "panel_least") => reading.word(SIZE).is_none(),
-            (_, "schedule_lines") => self == Self::Schedule,
+            (_, "schedule_lines") => matches!(self, Self::Schedule | Self::DrawnAndWorked),
+            (_, "floor_between") => of("braced_walls").to_lowercase().contains("under "),
             (_, "floor_tie") => of("uplift_storeys") != "1",
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
             (_, "header_tie" | "jamb_tie") => reading.length("uplift_opening").is_some(),
@@ -69,6 +71,7 @@ impl Shown for BracingKind {
             Drawn::Path(links) => path::picture(links, reply),
             Drawn::Layers(drawn) => layers::picture(drawn, reply),
             Drawn::Marks(marks) => marks::picture(marks, reply),
+            Drawn::Compared(pairs) => compared::picture(pairs, reply),
             Drawn::Joint(drawn) => joint::picture(drawn, reply),
             Drawn::Swap(drawn) => swap::picture(drawn, reply),
             Drawn::Sill(drawn) => sill::picture(drawn, reply),

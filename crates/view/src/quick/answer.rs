@@ -1,8 +1,9 @@
 //! The answer of a member, and its bars.
 
 use framing::bracing::{
-    BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE, ONLY_IF,
-    POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER, WILL_DO_AT_SPACING,
+    BRACES, BRACES_NOTHING, CARRIED_AS_DRAWN, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE,
+    ONLY_IF, POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TO_ASK_ABOUT, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER,
+    WILL_DO_AT_SPACING,
 };
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
@@ -22,8 +23,8 @@ pub(super) fn state_of(verdict: &str) -> State {
     let found = all.into_iter().find(|(of, _)| framing::words::verdict(*of) == verdict);
     match verdict {
         NOT_ALLOWED | NOT_ENOUGH | HOLD_DOWN_TOO_WEAK | POST_TOO_SMALL | BRACES_NOTHING | FASTENER_TOO_SHORT
-        | TOO_SHORT | SPLITS | "does not fit" | "not allowed" => State::Short,
-        "allowed" | BRACES | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,
+        | TOO_SHORT | SPLITS | TO_ASK_ABOUT | "does not fit" | "not allowed" => State::Short,
+        "allowed" | BRACES | CARRIED_AS_DRAWN | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,
         STILL_TO_SAY => State::NotKnown,
         _ if ONLY_IF.contains(&verdict) => State::Outside,
         ON_THE_HARDEST_LINE => State::Told,

@@ -83,7 +83,7 @@ pub(super) struct Compared<'w> {
     /// The lightest that carries; none where none does.
     pub(super) worked: Option<Column>,
     /// What is missing of full-height wall where none does, with the strongest panels and nails that there are.
-    pub(super) missing: Option<(Nailing, Length)>,
+    pub(super) missing: Option<(Column, Length)>,
     /// What pulls hardest at an end; none where no piece counts.
     pub(super) pull: Result<Option<Pull>, EndsError>,
     pub(super) panels: Panels,
@@ -128,23 +128,22 @@ impl<'s> By<'s> {
         }
     }
 
-    fn columns<'a>(&'a self, line: &'a SegmentedWall) -> impl Iterator<Item = Column> + 'a {
-        let strong = self.offered.iter().filter_map(|one| Some((one.nailing, one.strength.as_ref().ok()?)));
-        strong.map(|(nailing, strength)| Column::of(line, nailing, strength))
-    }
-
     fn lightest(&self, line: &SegmentedWall) -> Option<Column> {
-        self.columns(line).find(Column::carries)
+        let strong = self.offered.iter().filter_map(|one| Some((one.nailing, one.strength.as_ref().ok()?)));
+        strong.map(|(nailing, strength)| Column::of(line, nailing, strength)).find(Column::carries)
     }
 
     /// By the strongest that is offered, or by what is drawn where that is stronger.
-    fn missing(&self, drawing: &Drawing, line: &SegmentedWall) -> Option<(Nailing, Length)> {
+    fn missing(&self, drawing: &Drawing, line: &SegmentedWall) -> Option<(Column, Length)> {
         let offered = self.offered.get(strongest(&self.offered)).map(|one| one.nailing);
         let drawn = match drawing {
             Drawing::Worked(_, column) => Some(column.nailing),
             _ => None,
         };
-        let missing = |nailing: Nailing| Some((nailing, check_line(line, &nailing, &self.framing).ok()?.missing?));
+        let missing = |nailing: Nailing| {
+            let missing = check_line(line, &nailing, &self.framing).ok()?.missing?;
+            Some((Column::of(line, nailing, &strength(&nailing, &self.framing).ok()?), missing))
+        };
         let all = offered.into_iter().chain(drawn).filter_map(missing);
         all.min_by(|(_, one), (_, other)| one.inches().total_cmp(&other.inches()))
     }

@@ -60,14 +60,13 @@ fn panels(one: &Compared<'_>) -> Option<String> {
 
 fn nothing_carries(one: &Compared<'_>) -> String {
     let push = pounds(one.wall.push);
-    let missing = one.missing.as_ref().map_or_else(String::new, |(nailing, missing)| {
-        format!(
-            " Even with {nailing} {} more full-height wall is missing, no narrower than half its height.",
-            up(*missing)
-        )
+    let missing = one.missing.as_ref().map_or_else(String::new, |(column, missing)| {
+        let narrow = if column.used.is_none() { " No piece is long enough to count." } else { "" };
+        let (missing, nailing) = (up(*missing), column.nailing);
+        format!("{narrow} {missing} more full-height wall is missing, no narrower than half its height, even with {nailing}.")
     });
     format!(
-        "nothing of the tables carries {push} on these pieces.{missing} An engineer's portal frame or steel frame stands there instead."
+        "nothing of the tables carries {push} on these pieces.{missing} It takes that, or an engineer's portal frame or steel frame."
     )
 }
 

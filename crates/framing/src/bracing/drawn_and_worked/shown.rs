@@ -75,14 +75,15 @@ pub(super) fn pair(one: &Compared<'_>) -> DrawnPair {
 fn drawn_share(one: &Compared<'_>) -> DrawnShare {
     let panels = one.drawn().and_then(|column| column.used);
     let (share, what) = match (panels, one.hold_down_share()) {
-        (Some(panels), Some(ends)) if ends > panels => (Some(ends), ", its ends"),
+        (Some(panels), Some(ends)) if ends > panels => (Some(ends), ", ends"),
+        (panels, None) if one.ends_ask() => (panels, ", ends?"),
         (panels, _) => (panels, ""),
     };
     let why = match &one.drawing {
         Drawing::NotNamed => "not named",
         Drawing::NotInSchedule(_) => "no such mark",
         Drawing::NotWorked(..) => "not worked",
-        Drawing::Worked(..) => "counts for nothing",
+        Drawing::Worked(..) => "nothing counts",
     };
     DrawnShare { share, says: share.map_or_else(|| why.to_owned(), |share| format!("{}{what}", percent(share))) }
 }

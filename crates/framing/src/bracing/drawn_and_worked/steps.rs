@@ -14,7 +14,7 @@ use crate::words::{self, figure};
 pub(super) fn parts(by: &By<'_>, all: &[Compared<'_>]) -> Vec<Part> {
     let walls = all.iter().map(|one| wall(by, one));
     let mut seen: Vec<(&Nailing, &Strength)> = Vec::new();
-    for column in all.iter().flat_map(|one| [one.drawn(), one.worked.as_ref()]).flatten() {
+    for column in all.iter().flat_map(columns).flatten() {
         if !seen.iter().any(|(nailing, _)| **nailing == column.nailing) {
             seen.push((&column.nailing, &column.strength));
         }
@@ -26,11 +26,16 @@ pub(super) fn parts(by: &By<'_>, all: &[Compared<'_>]) -> Vec<Part> {
     walls.chain(strengths).collect()
 }
 
+/// Panels and nails that a wall is looked at with.
+fn columns<'a>(one: &'a Compared<'_>) -> [Option<&'a Column>; 3] {
+    [one.drawn(), one.worked.as_ref(), one.missing.as_ref().map(|(column, _)| column)]
+}
+
 fn wall(by: &By<'_>, one: &Compared<'_>) -> Part {
     let mut part = Part::new(one.wall.name.as_str());
     let push = one.wall.push;
     part.step("V", "all the push along it", "", (push.pounds(), "lb"), Basis::Input("braced_walls"));
-    if let Some(column) = one.drawn().or(one.worked.as_ref()) {
+    if let Some(column) = columns(one).into_iter().flatten().next() {
         counted(&mut part, by, one, column);
     }
     let mark = one.mark();
@@ -40,8 +45,8 @@ fn wall(by: &By<'_>, one: &Compared<'_>) -> Part {
     if let Some(worked) = &one.worked {
         column(&mut part, one, (&format!("the lightest that carries, {}", worked.nailing), worked));
     }
-    if let Some((nailing, missing)) = &one.missing {
-        let meaning = format!("full-height wall that is missing with {nailing}");
+    if let Some((strongest, missing)) = &one.missing {
+        let meaning = format!("full-height wall that is missing with {}", strongest.nailing);
         part.step("b", meaning, "", (missing.feet(), "ft"), Basis::Arithmetic);
     }
     pull(&mut part, one);
