@@ -1,5 +1,7 @@
 //! The walls of a house: typed, written out and read back, and what pulls at their ends.
 
+#![expect(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 use bracing::braced_walls::{BracedWalls, EndsError, pulls, read_braced_walls};
 use bracing::{Edition, Ends, Framing, Strength, check_segmented, read_nailing, strength};
 use measure::Length;

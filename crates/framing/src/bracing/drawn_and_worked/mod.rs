@@ -1,7 +1,7 @@
 //! The engineer's schedule beside what is worked out, wall by wall; the drawing wins, and nothing of it is replaced.
 //!
 //! Where to look: `compare` puts both columns of one wall together and judges them, `says` has what follows in words,
-//! `steps` the working, `shown` the table and the bars.
+//! `steps` the working, `shown` the tables and the bars.
 
 mod compare;
 mod says;
@@ -69,7 +69,7 @@ fn reply(
     if !all.is_empty() {
         reply.facts = facts(all);
         reply.action = says::action(all);
-        reply.tables.push(shown::table(all));
+        reply.tables = shown::tables(all);
     }
     for part in steps::parts(by, all) {
         about.part(part);
@@ -154,7 +154,7 @@ fn say_what_is_compared(about: &mut About<'_>, schedule: &Schedule, walls: &Brac
     for wall in walls.as_slice() {
         if let [.., above, _] = walls.stack(wall).as_slice() {
             about.say(format!(
-                "Of the {} on {}, {} come from {}.",
+                "Of the {} on {}, {} come from {}; the dead loads of both are added up against its pull.",
                 pounds(wall.push),
                 wall.name,
                 pounds(above.push),

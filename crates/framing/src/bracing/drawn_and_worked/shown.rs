@@ -1,4 +1,4 @@
-//! Both columns as a table and as bars.
+//! Both columns as tables and as bars.
 
 use super::compare::{Column, Compared, Drawing, Held};
 use super::says::follows;
@@ -9,27 +9,37 @@ use crate::words::percent;
 
 const NONE: &str = "—";
 
-pub(super) fn table(all: &[Compared<'_>]) -> TableReply {
-    let row = |one: &Compared<'_>| {
-        let worked = one.worked.as_ref().map_or_else(|| "none carries".to_owned(), |column| column.nailing.to_string());
-        vec![
-            one.wall.name.clone(),
-            pounds(one.wall.push),
-            drawn(one),
-            used(one.drawn()),
-            worked,
-            used(one.worked.as_ref()),
-            pull_and_hold_down(one),
-        ]
-    };
+/// Two tables, so that each is read across on a phone: the panels in both columns, and what pulls at their ends.
+pub(super) fn tables(all: &[Compared<'_>]) -> Vec<TableReply> {
+    let panels = table("Drawn and worked", &["wall", "drawn", "used", "worked", "used"], all, panels);
+    let ends = table("At their ends", &["wall", "push", "pull", "drawn hold-down", "used"], all, ends);
+    let notes = vec!["The drawing wins, also where it asks for more or for less.".to_owned()];
+    vec![TableReply { notes, ..panels }, ends]
+}
+
+fn table(
+    heading: &str,
+    columns: &[&str],
+    all: &[Compared<'_>],
+    row: impl Fn(&Compared<'_>) -> Vec<String>,
+) -> TableReply {
     TableReply {
-        heading: "Wall by wall".to_owned(),
-        columns: ["wall", "push", "drawn", "used", "worked", "used", "pull, drawn hold-down"]
-            .map(str::to_owned)
-            .to_vec(),
+        heading: heading.to_owned(),
+        columns: columns.iter().map(|column| (*column).to_owned()).collect(),
         rows: all.iter().map(row).collect(),
-        notes: vec!["The drawing wins, also where it asks for more or for less.".to_owned()],
+        notes: Vec::new(),
     }
+}
+
+fn panels(one: &Compared<'_>) -> Vec<String> {
+    let worked = one.worked.as_ref().map_or_else(|| "none carries".to_owned(), |column| column.nailing.to_string());
+    vec![one.wall.name.clone(), drawn(one), used(one.drawn()), worked, used(one.worked.as_ref())]
+}
+
+fn ends(one: &Compared<'_>) -> Vec<String> {
+    let or_none = |text: Option<String>| text.unwrap_or_else(|| NONE.to_owned());
+    let (pull, used) = (or_none(one.tension().map(pounds)), or_none(one.hold_down_share().map(percent)));
+    vec![one.wall.name.clone(), pounds(one.wall.push), pull, hold_down(one), used]
 }
 
 fn drawn(one: &Compared<'_>) -> String {
@@ -48,16 +58,14 @@ fn used(column: Option<&Column>) -> String {
     column.and_then(|column| column.used).map_or_else(|| NONE.to_owned(), percent)
 }
 
-fn pull_and_hold_down(one: &Compared<'_>) -> String {
-    let pull = one.tension().map_or_else(|| NONE.to_owned(), pounds);
-    let held = match &one.held {
-        Held::By(hold_down, share) => format!("{} {}, {}", hold_down.mark, pounds(hold_down.load), percent(*share)),
+fn hold_down(one: &Compared<'_>) -> String {
+    match &one.held {
+        Held::By(hold_down, _) => format!("{}: {}", hold_down.mark, pounds(hold_down.load)),
         Held::Missing(named) => format!("{named}: not in the schedule"),
         Held::NotSaid => "none said".to_owned(),
         Held::NotNeeded => "as drawn".to_owned(),
         Held::NotAsked => NONE.to_owned(),
-    };
-    format!("{pull}; {held}")
+    }
 }
 
 pub(super) fn pair(one: &Compared<'_>) -> DrawnPair {
