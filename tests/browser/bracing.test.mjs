@@ -117,6 +117,33 @@ journey("a schedule is pasted, and a wall is checked by its mark, with no signal
   await until("its own hold-down is asked", async () => /8d at 4" the hold-down is too weak/.test(plain(await answer(page))));
 });
 
+journey("the schedule and what is worked stand side by side, wall by wall, with no signal", {}, async ({ site, phone }) => {
+  const page = await openBracing(phone);
+  await kept(page);
+  await site.stop();
+  await lookAt(page, "Schedule");
+  await page.locator("textarea#in-hand").fill("W1: 7/16 8d 6/12, hold-down HD1\nHD1: hold-down 2,000 lb");
+  await until("the schedule is read", async () => /^1 mark from the drawing/.test(await answer(page)));
+  await lookAt(page, "Drawn and worked");
+  const lines = page.locator("textarea#in-hand");
+  await lines.fill("Front: W1, walls 5', 5', high 8', push 1,600 lb");
+  await until("it carries as it is drawn", async () => /^1 of 1 wall carried as drawn/.test(await answer(page)));
+  await page.getByText("both agree").first().waitFor();
+  await lines.fill("Front: W1, walls 5', 5', high 8', push 1,600 lb\nBack: W1, walls 3', high 8', push 2,000 lb\nSide: walls 12', high 8', push 900 lb");
+  await until("two are asked about", async () => /^2 of 3 walls to ask the engineer about/.test(await answer(page)));
+  await page.getByText("the drawing stands until they change it").first().waitFor();
+  await page.getByText("the drawing does not name this wall").first().waitFor();
+  const columns = page.locator(".results", { has: page.getByRole("heading", { name: "Drawn and worked", exact: true }) });
+  const back = columns.getByRole("row").filter({ hasText: "Back" });
+  await until("both columns", async () => /W1: 7\/16" 8d at 6"[^]*15\/32" 10d at 2"/.test(plain(await back.innerText())));
+  await assertFitsWidth(page);
+  await lines.fill("Front: W1, walls 5', 5', high 8'");
+  await page.getByText("the push along it is not given").first().waitFor();
+  await fillIn(page, "The drawing's schedule", "W1: 7/16 8d 2, hold-down HD1\nHD1: hold-down 9,000 lb");
+  await fillIn(page, "Walls and their marks", "Back: W1, walls 3', high 8', push 1,600 lb");
+  await until("the schedule is typed here as well", async () => /^1 of 1 wall carried as drawn/.test(await answer(page)));
+});
+
 journey("a walk's mark is filled from the schedule, with no signal", {}, async ({ site, phone }) => {
   const page = await openBracing(phone);
   await kept(page);

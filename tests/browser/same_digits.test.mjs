@@ -64,6 +64,12 @@ function walls() {
   const kinds = [
     () => ({ check: "shear_wall", ...wall() }),
     () => ({ check: "perforated_wall", ...wall(), wall_openings: `${length(2, 6)} x ${length(3, 6)}` }),
+    () => ({
+      check: "drawn_and_worked",
+      schedule_lines: `P1: ${pick(["7/16 8d 4", "15/32 10d 3"])}, hold-down HD1\nHD1: hold-down ${number(1000, 9000)} lb`,
+      braced_walls: `A: P1, walls 4', 6', high 8', push ${number(300, 2000)}\nB: P1, walls 4', 6', high 9', push ${number(2000, 6000)}, dead ${number(0, 200)}, under A`,
+      species: pick(["SPF", "HF", "DF-L", "SP"]),
+    }),
     () => ({ check: "hold_down", storey_pushes: `${number(200, 2000)}, ${number(200, 2000)}`, wall_long: length(3, 12) }),
     () => ({ check: "uplift", wind_speed: `${number(100, 170, 1)} mph`, exposure: pick(["B", "C", "D"]), rafter_tie: "3 8d common" }),
     () => ({ check: "diaphragm", floor_span: length(20, 50), floor_deep: length(18, 30), species: pick(["SPF", "DF-L"]) }),

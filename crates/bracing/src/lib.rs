@@ -5,7 +5,8 @@
 //! [`lightest_that_carries`] finds the nailing that a unit shear needs. [`uplift`] follows what lifts the roof down to the
 //! footing. [`diaphragm`] has the floors and roofs that bring the wind to the walls, [`wall_lines`] what each line of walls
 //! is given, [`check_line`] what a line lacks; [`fewest_bolts`] holds a piece of bottom plate to its concrete;
-//! [`check_make_up`] looks at the layers of a wall, and [`schedule`] reads what the engineer drew.
+//! [`check_make_up`] looks at the layers of a wall, and [`schedule`] reads what the engineer drew,
+//! and [`braced_walls`] the walls that it is for.
 //!
 //! *Invariant*: loads and strengths meet at allowable stress design and nowhere else. A piece of wall that is narrower than
 //! the limit counts for nothing, and no number is given for sheathing that no table has. What an engineer drew is never
@@ -14,6 +15,7 @@
 //! *Absent on purpose*: earthquakes, portal frames, straps around openings, more than three storeys; and
 //! what one bolt or nail carries, which stands with fasteners.
 
+pub mod braced_walls;
 mod choose;
 pub mod diaphragm;
 mod face;

@@ -76,6 +76,8 @@ pub enum CheckRequest {
     WallLayers(Box<QuickCase<bracing::WallLayers>>),
     /// The engineer's schedule of panels and hold-downs.
     Schedule(Box<QuickCase<bracing::Schedule>>),
+    /// The engineer's schedule and the worked alternative, wall by wall.
+    DrawnAndWorked(Box<QuickCase<bracing::DrawnAndWorked>>),
     /// One nail in a joint.
     Nail(Box<QuickCase<bracing::Nail>>),
     /// The nail at hand in place of the one that was drawn.
@@ -148,6 +150,8 @@ pub enum CheckResponse {
     WallLayers(Box<QuickReply>),
     /// The engineer's schedule of panels and hold-downs.
     Schedule(Box<QuickReply>),
+    /// The engineer's schedule and the worked alternative, wall by wall.
+    DrawnAndWorked(Box<QuickReply>),
     /// One nail in a joint.
     Nail(Box<QuickReply>),
     /// The nail at hand in place of the one that was drawn.
@@ -219,6 +223,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::Uplift(case) => of_quick(case, CheckResponse::Uplift),
         CheckRequest::WallLayers(case) => of_quick(case, CheckResponse::WallLayers),
         CheckRequest::Schedule(case) => of_quick(case, CheckResponse::Schedule),
+        CheckRequest::DrawnAndWorked(case) => of_quick(case, CheckResponse::DrawnAndWorked),
         CheckRequest::Nail(case) => of_quick(case, CheckResponse::Nail),
         CheckRequest::NailSwap(case) => of_quick(case, CheckResponse::NailSwap),
         CheckRequest::AnchorBolts(case) => of_quick(case, CheckResponse::AnchorBolts),

@@ -30,6 +30,8 @@ fn any_text() -> impl Strategy<Value = String> {
         "[0-9]{1,3}( [0-9]/[0-9]{1,2})?('|\"| lb| plf)?(, [0-9]{1,3}'?){0,3}",
         "[0-9]{1,2}' ?x ?[0-9]{1,2}'( open)?(, [0-9]{1,2}' x [0-9]')?",
         "(7/16|15/32|3/8|1/2) (structural i )?(6d|8d|10d) (at |@ )?[0-9]\"?(/12)?(,? both faces)?",
+        "(P[1-3]: 7/16 8d [1-6](, hold-down HD1)?\n){0,2}HD1: hold-down [0-9]{2,5}",
+        "(A: (P[1-3], )?walls [1-9]'(, [1-9]'){0,2}, high [4-9], push [0-9]{1,5}\n)?B: P1, walls [1-9], high 8, push 9000(, under A)?",
         "[0-9]{1,2}[- ](8d common|16d box|0.131 x 3-1/4)( toe)?",
         prop::sample::select(vec![
             "yes", "no", "none", "panels", "1", "2", "3", "2x4", "inside", "strap", "5/8", "plate"
@@ -167,6 +169,10 @@ fn lists_and_ties_are_refused_with_a_reason() {
         (BracingKind::Schedule, "schedule_lines", "P1 7/16 8d 4"),
         (BracingKind::Schedule, "schedule_lines", "P1: 7/16 8d 4\nP1: 7/16 8d 3"),
         (BracingKind::ShearWall, "schedule_lines", "P1: brick"),
+        (BracingKind::DrawnAndWorked, "schedule_lines", "P1: brick"),
+        (BracingKind::DrawnAndWorked, "braced_walls", "Front: P1"),
+        (BracingKind::DrawnAndWorked, "braced_walls", "Front: walls 4', high 8', push 900, glue"),
+        (BracingKind::DrawnAndWorked, "braced_walls", "Front: walls 4', high 8', push 900, under Back"),
         (BracingKind::WallLayers, "wall_layers", "panel"),
         (BracingKind::WallLayers, "wall_layers", "panel 7/16, chewing gum 1"),
         (BracingKind::WallLayers, "wall_layers", "panel 40"),

@@ -66,6 +66,7 @@ fn inputs_count_where_they_matter() {
             ("lap_panels", "7/16 8d 6"),
             ("deck_nail", "8d common"),
             ("deck_shank", "ring"),
+            ("salt_water", "0.5 miles"),
         ],
         &[],
         &[("uplift_of", "gable")],

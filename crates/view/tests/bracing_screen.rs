@@ -24,7 +24,7 @@ fn shown(kind: BracingKind, of: &[(&'static str, &str)]) -> BracingScreen {
 }
 
 /// What each kind is asked besides nothing, so that every picture and every panel is seen.
-const CASES: [(BracingKind, &[(&str, &str)]); 26] = [
+const CASES: [(BracingKind, &[(&str, &str)]); 28] = [
     (BracingKind::ShearWall, &[]),
     (BracingKind::ShearWall, &[("wall_pieces", "2', 3', 12'"), ("wall_push", "5000"), ("hold_down_label", "3000")]),
     (BracingKind::ShearWall, &[("wall_pieces", "8'"), ("wall_dead", "600"), ("drawn_size", "15/32 10d 2 both")]),
@@ -63,6 +63,17 @@ const CASES: [(BracingKind, &[(&str, &str)]); 26] = [
         &[("schedule_lines", "P1: 7/16 8d 4/12, hold-down HD1\nP2: 15/32 10d 2\nHD1: hold-down 2000 lb")],
     ),
     (BracingKind::ShearWall, &[("schedule_lines", "P1: 7/16 8d 4\nHD1: hold-down 2000 lb"), (SIZE, "P1")]),
+    (BracingKind::DrawnAndWorked, &[]),
+    (
+        BracingKind::DrawnAndWorked,
+        &[
+            ("schedule_lines", "P1: 7/16 8d 4/12, hold-down HD1\nHD1: hold-down 2000 lb"),
+            (
+                "braced_walls",
+                "Front: P1, walls 3', 4', high 8', push 2,000 lb\nBack: walls 1', high 8', push 900, under Side\nSide: P1, walls 20', high 8', push 500",
+            ),
+        ],
+    ),
     (BracingKind::WallLayers, &[]),
     (BracingKind::WallLayers, &[("wall_layers", "foam 1, osb 7/16, siding 1/2"), ("outer_long", "2")]),
     (

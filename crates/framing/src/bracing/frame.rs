@@ -1,5 +1,6 @@
 //! From inputs to what walls are made of: panels, nails, studs and the posts at the ends.
 
+use bracing::braced_walls::{BracedWalls, read_braced_walls};
 use bracing::schedule::{HoldDownMark, PanelMark, Schedule, read_schedule};
 use bracing::wall_lines::wind_decides;
 use bracing::{Edition, Ends, Framing, LevelJoints, Nailing, OtherFace, read_nailing, read_other_face};
@@ -82,15 +83,28 @@ pub(super) fn seismic_assumed(reading: &Reading, about: &mut About<'_>) {
 
 /// The drawing's schedule, where there is one; or what is wrong with it.
 fn schedule_of(reading: &Reading) -> Option<Result<Schedule, String>> {
-    let read = read_schedule(reading.word("schedule_lines")?);
-    Some(read.map_err(|problems| {
-        let said: Vec<String> = problems.iter().take(SAID).map(ToString::to_string).collect();
-        said.join(" ")
-    }))
+    Some(read_schedule(reading.word("schedule_lines")?).map_err(|problems| first_of(&problems)))
 }
 
 /// So many lines that are not understood are said at once.
 const SAID: usize = 3;
+
+fn first_of(problems: &[impl ToString]) -> String {
+    let said: Vec<String> = problems.iter().take(SAID).map(ToString::to_string).collect();
+    said.join(" ")
+}
+
+/// The walls that were typed, none where none were; what is wrong with them is said.
+pub(super) fn braced_walls(reading: &mut Reading) -> Option<BracedWalls> {
+    let read = reading.word("braced_walls").map_or_else(|| Ok(BracedWalls::default()), read_braced_walls);
+    match read {
+        Ok(walls) => Some(walls),
+        Err(problems) => {
+            reading.refuse("braced_walls", first_of(&problems));
+            None
+        }
+    }
+}
 
 /// The drawing's schedule, where there is one; what is wrong with it is said.
 pub(super) fn schedule(reading: &mut Reading) -> Option<Schedule> {

@@ -8,6 +8,7 @@ mod anchor_bolts;
 mod diaphragm;
 mod diaphragm_chord;
 mod diaphragm_collector;
+mod drawn_and_worked;
 mod ends;
 mod faces;
 mod frame;
@@ -52,6 +53,8 @@ pub enum BracingKind {
     WallLayers,
     /// The engineer's schedule of panels and hold-downs.
     Schedule,
+    /// The engineer's schedule and the worked alternative, wall by wall.
+    DrawnAndWorked,
     /// One nail in a joint.
     Nail,
     /// The nail at hand in place of the one that was drawn.
@@ -102,6 +105,11 @@ pub const ONLY_IF: [&str; 4] = [
     "only if the maker of the part says so",
 ];
 
+/// The verdict where every wall carries by the tables as the engineer drew it.
+pub const CARRIED_AS_DRAWN: &str = "carried as drawn";
+/// The verdict where the tables and the drawing part, or the drawing leaves something open: so many walls.
+pub const TO_ASK_ABOUT: &str = "to ask the engineer about";
+
 /// The verdict where a push is told and nothing is judged.
 pub const ON_THE_HARDEST_LINE: &str = "on the hardest line";
 
@@ -113,6 +121,7 @@ impl QuickKind for BracingKind {
         Self::AnchorBolts,
         Self::Uplift,
         Self::Schedule,
+        Self::DrawnAndWorked,
         Self::WallLines,
         Self::Diaphragm,
         Self::WallLayers,
@@ -132,6 +141,7 @@ impl QuickKind for BracingKind {
             Self::Uplift => "uplift",
             Self::WallLayers => "wall_layers",
             Self::Schedule => "schedule",
+            Self::DrawnAndWorked => "drawn_and_worked",
             Self::Nail => "nail",
             Self::NailSwap => "nail_swap",
             Self::AnchorBolts => "anchor_bolts",
@@ -148,6 +158,7 @@ impl QuickKind for BracingKind {
             Self::Uplift => "Path of uplift",
             Self::WallLayers => "Wall layers",
             Self::Schedule => "Schedule",
+            Self::DrawnAndWorked => "Drawn and worked",
             Self::Nail => "Nail",
             Self::NailSwap => "Nail swap",
             Self::AnchorBolts => "Anchor bolts",
@@ -164,6 +175,7 @@ impl QuickKind for BracingKind {
             Self::Uplift => uplift::FIELDS,
             Self::WallLayers => layers::FIELDS,
             Self::Schedule => schedule::FIELDS,
+            Self::DrawnAndWorked => drawn_and_worked::FIELDS,
             Self::Nail => nail::FIELDS,
             Self::NailSwap => nail_swap::FIELDS,
             Self::AnchorBolts => anchor_bolts::FIELDS,
@@ -184,6 +196,7 @@ impl QuickKind for BracingKind {
             Self::Uplift => uplift::answer(reading),
             Self::WallLayers => layers::answer(reading),
             Self::Schedule => schedule::answer(reading),
+            Self::DrawnAndWorked => drawn_and_worked::answer(reading),
             Self::Nail => nail::answer(reading),
             Self::NailSwap => nail_swap::answer(reading),
             Self::AnchorBolts => anchor_bolts::answer(reading),
@@ -194,6 +207,6 @@ impl QuickKind for BracingKind {
 }
 
 kinds!(
-    BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule, Nail, NailSwap, AnchorBolts, WallLines,
-    Diaphragm
+    BracingKind: ShearWall, PerforatedWall, HoldDown, Uplift, WallLayers, Schedule, DrawnAndWorked, Nail, NailSwap,
+    AnchorBolts, WallLines, Diaphragm
 );

@@ -18,6 +18,9 @@ pub(super) const FIELDS: &[&str] =
 
 const USED: &[&str] = &["brace_spacing", "panels_lie", "nailed_wet", "species", "provisions"];
 
+/// What is asked while there is no schedule.
+pub(super) const WHAT_IT_SAYS: &str = "What does the drawing's schedule say? Type a mark a line, or paste the table.";
+
 /// The verdict on a schedule that is understood.
 const FROM_THE_DRAWING: &str = "from the drawing";
 /// The verdict while there is none.
@@ -44,7 +47,7 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let hold_downs = schedule.hold_downs.len();
     reply.facts.push(fact("hold_down_marks", "marks of hold-downs", hold_downs as f64, hold_downs.to_string()));
     if panels == 0 {
-        about.ask("schedule_lines", "What does the drawing's schedule say? Type a mark a line, or paste the table.");
+        about.ask("schedule_lines", WHAT_IT_SAYS);
     }
     if panels > 0 && schedule.sheet.is_empty() {
         about.ask("schedule_lines", "Which sheet and revision is it from? Write it as a line: sheet S2.1 rev B.");
@@ -62,16 +65,21 @@ pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
         reply.texts.push(text("To copy, line by line", schedule.to_string()));
         reply.texts.push(text("To copy, as CSV", schedule.to_csv()));
     }
-    let sheet = &schedule.sheet;
-    if !sheet.is_empty() {
-        about.say(format!("From sheet {sheet}. A newer revision wins: ask for it before nailing."));
-    }
+    say_sheet(&mut about, &schedule);
     about.say("What the tables give stands beside it to compare with, for wood panels; of those that are not blocked, as the table of open level joints has them. The drawing wins, also where it asks for more or for less.");
     about.say("In the checks of walls a mark may be typed for panels and nails.");
     cautions(&mut about);
     reply.drawn = Drawn::Marks(schedule.panels.iter().map(|panel| drawn(reading, panel)).collect());
     reply.about = about.finish();
     Some(reply)
+}
+
+/// Which sheet it is from.
+pub(super) fn say_sheet(about: &mut About<'_>, schedule: &Schedule) {
+    let sheet = &schedule.sheet;
+    if !sheet.is_empty() {
+        about.say(format!("From sheet {sheet}. A newer revision wins: ask for it before nailing."));
+    }
 }
 
 fn action(schedule: &Schedule) -> Vec<String> {

@@ -73,6 +73,22 @@ const WALL_FIELDS: &[FieldSpec] = &[
         Nothing,
     ),
     field(
+        "braced_walls",
+        "Walls and their marks",
+        "A wall a line, with its mark where the drawing gives one, such as Front below: W3, walls 3', 4', high 9', push 5,400 lb, dead 180 plf, under Front above. The push is all that is along it, from above as well.",
+        Kind::Lines,
+        Shape,
+        Nothing,
+    ),
+    field(
+        "floor_between",
+        "Floor between storeys",
+        "From the top plates of a wall to the bottom plate of the wall on it.",
+        Kind::Length { bare: Inches, least: 1.0, most: 36.0 },
+        Shape,
+        Assumed("12-7/8\"", "the common storey's floor"),
+    ),
+    field(
         "wall_pieces",
         "Full-height pieces",
         "From the left, commas between. Only wall that is sheathed from plate to plate.",

@@ -1,8 +1,9 @@
 //! Quick checks: one thing of a house worked out by itself, from what was typed to what is answered.
 //!
 //! Where to look: [`QuickKind`] is what a chapter of kinds gives (members, bracing); [`derive`] reads and answers one;
-//! [`reply`] is the answer as plain data, [`drawn_fasteners`] what is drawn of nails and bolts; `read` turns inputs into quantities and `say` writes what all say alike.
+//! [`reply`] is the answer as plain data, [`drawn_fasteners`] what is drawn of nails and bolts, [`drawn_compared`] of walls side by side; `read` turns inputs into quantities and `say` writes what all say alike.
 
+pub mod drawn_compared;
 pub mod drawn_fasteners;
 pub(crate) mod read;
 pub mod reply;

@@ -7,6 +7,7 @@ use members::flexure::{Acting, Cut};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::drawn_compared::DrawnPair;
 use super::drawn_fasteners::{DrawnJoint, DrawnSill, DrawnSwap};
 use crate::layout::drawn::DrawnLayout;
 use crate::reply::CheckReply;
@@ -129,6 +130,8 @@ pub enum Drawn {
     Layers(DrawnLayers),
     /// The panels of a schedule.
     Marks(Vec<DrawnMark>),
+    /// Walls as drawn and as worked.
+    Compared(Vec<DrawnPair>),
     /// A nail in its joint.
     Joint(DrawnJoint),
     /// One nail beside another.

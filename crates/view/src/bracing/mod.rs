@@ -1,5 +1,6 @@
 //! How Bracing is shown: which of its inputs speak, and its pictures.
 
+mod compared;
 mod floor;
 mod joint;
 mod layers;
@@ -43,13 +44,14 @@ impl Shown for BracingKind {
             }
             (Self::Diaphragm, "wall_high") => reading.word("end_line").is_some(),
             (_, "panel_least") => reading.word(SIZE).is_none(),
-            (_, "schedule_lines") => self == Self::Schedule,
+            (_, "schedule_lines") => matches!(self, Self::Schedule | Self::DrawnAndWorked),
             (_, "field_nails") => of("wall_blocking") == "unblocked",
             (_, "sheet_long") => of("panels_lie") != "across",
             (Self::HoldDown | Self::AnchorBolts, "metal_where" | "metal_tie" | "metal_nails") => {
                 reading.number("salt_water").is_some()
             }
             (_, "strap_gauge") => reading.word("strap_nails").is_some(),
+            (_, "floor_between") => of("braced_walls").to_lowercase().contains("under "),
             (_, "furring_nail" | "furring_nail_every" | "cladding_weighs") => of("wall_layers").contains("furring"),
             (Self::Uplift, id) => counts_in_uplift(id, reading),
             _ => true,
@@ -74,6 +76,7 @@ impl Shown for BracingKind {
             Drawn::Path(links) => path::picture(links, reply),
             Drawn::Layers(drawn) => layers::picture(drawn, reply),
             Drawn::Marks(marks) => marks::picture(marks, reply),
+            Drawn::Compared(pairs) => compared::picture(pairs, reply),
             Drawn::Joint(drawn) => joint::picture(drawn, reply),
             Drawn::Swap(drawn) => swap::picture(drawn, reply),
             Drawn::Sill(drawn) => sill::picture(drawn, reply),

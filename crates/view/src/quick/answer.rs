@@ -1,9 +1,9 @@
 //! The answer of a member, and its bars.
 
 use framing::bracing::{
-    BRACES, BRACES_NOTHING, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE, ONLY_IF,
-    POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TIES_ON_THE_WRONG_SIDE, TOO_SHORT, WILL_DO, WILL_DO_AT_NUMBER,
-    WILL_DO_AT_SPACING, WRONG_METAL,
+    BRACES, BRACES_NOTHING, CARRIED_AS_DRAWN, FASTENER_TOO_SHORT, HOLD_DOWN_TOO_WEAK, NOT_ENOUGH, ON_THE_HARDEST_LINE,
+    ONLY_IF, POST_TOO_SMALL, SPLITS, STILL_TO_SAY, TIES_ON_THE_WRONG_SIDE, TO_ASK_ABOUT, TOO_SHORT, WILL_DO,
+    WILL_DO_AT_NUMBER, WILL_DO_AT_SPACING, WRONG_METAL,
 };
 use framing::quick::NOT_ALLOWED;
 use framing::quick::reply::{QuickReply, TriedReply};
@@ -31,10 +31,11 @@ pub(super) fn state_of(verdict: &str) -> State {
         | TIES_ON_THE_WRONG_SIDE
         | TOO_SHORT
         | SPLITS
+        | TO_ASK_ABOUT
         | WRONG_METAL
         | "does not fit"
         | "not allowed" => State::Short,
-        "allowed" | BRACES | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,
+        "allowed" | BRACES | CARRIED_AS_DRAWN | WILL_DO | WILL_DO_AT_NUMBER | WILL_DO_AT_SPACING => State::Carries,
         STILL_TO_SAY => State::NotKnown,
         _ if ONLY_IF.contains(&verdict) => State::Outside,
         ON_THE_HARDEST_LINE => State::Told,
