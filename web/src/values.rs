@@ -53,6 +53,8 @@ pub struct Values {
     stored: StoredValue<Fields>,
     keys: StoredValue<u32>,
     busy: StoredValue<bool>,
+    /// A name that is not put away yet.
+    new_name: StoredValue<Option<String>>,
 }
 
 impl Values {
@@ -67,6 +69,7 @@ impl Values {
             stored: StoredValue::new(found.job.site.clone()),
             keys: StoredValue::new(0),
             busy: StoredValue::new(false),
+            new_name: StoredValue::new(None),
         };
         for sentence in &found.refused {
             values.notices.say(sentence.clone());
@@ -149,6 +152,7 @@ impl Values {
 
     async fn put_away(self) -> Result<(), StoreError> {
         let job = self.job.with_untracked(|job| job.id.clone());
+        self.put_name_away(&job).await?;
         let (base, ours) = (self.stored.get_value(), self.fields.get_untracked());
         if base == ours {
             return Ok(());
@@ -158,6 +162,15 @@ impl Values {
         // What was typed while the phone was writing is newer than what was written.
         self.take(merge_fields(&ours, &stored, &self.fields.get_untracked()).fields, stored);
         self.tell(&clashes);
+        storage::tell_other_windows();
+        Ok(())
+    }
+
+    async fn put_name_away(self, job: &str) -> Result<(), StoreError> {
+        let Some(name) = self.new_name.get_value() else { return Ok(()) };
+        storage::put_name(job, name.clone()).await?;
+        // Another one may have been typed while the phone was writing.
+        self.new_name.update_value(|waiting| *waiting = waiting.take().filter(|waiting| *waiting != name));
         storage::tell_other_windows();
         Ok(())
     }
@@ -192,19 +205,11 @@ impl Values {
         });
     }
 
-    /// Puts the job's name away.
+    /// Gives the job another name.
     pub fn rename_job(self, name: String) {
         self.job.update(|job| job.name.clone_from(&name));
-        self.state.set(Kept::Writing);
-        spawn_local(async move {
-            let job = self.job.with_untracked(|job| job.id.clone());
-            match storage::put_name(&job, name).await {
-                Ok(()) => {
-                    storage::tell_other_windows();
-                    self.keep_now();
-                }
-                Err(problem) => self.state.set(Kept::Not(problem)),
-            }
-        });
+        self.new_name.set_value(Some(name));
+        self.touch();
+        self.keep_now();
     }
 }

@@ -13,6 +13,7 @@
 
 mod document;
 pub mod file;
+mod jobs;
 mod merge;
 mod open;
 mod part;
@@ -20,6 +21,7 @@ mod typing;
 pub mod walk;
 
 pub use document::{Fields, Job, SavedHeader};
+pub use jobs::{JobName, jobs, next_job_name};
 pub use merge::{Clash, Merged, merge_fields};
 pub use open::{OpenError, open_part, open_typing};
 pub use part::{Part, PartBody, PartKey};

@@ -4,7 +4,7 @@ mod logs;
 
 use std::collections::BTreeMap;
 
-use job::file::{FileError, JobFile, MOST_PHOTO, Piece, read_job_file, write_job_file};
+use job::file::{FileError, JobFile, MOST_PHOTO, Piece, read_contents, read_job_file, write_job_file};
 use job::{Part, PartBody};
 use logs::{JOB, file};
 use proptest::prelude::*;
@@ -158,4 +158,40 @@ fn what_could_not_be_read_back_is_not_written() {
 #[test]
 fn a_format_1_file_opens_with_everything() {
     assert_eq!(read_job_file(include_bytes!("fixtures/format_1_job_file.zip")), Ok(a_job()));
+}
+
+/// The contents of a job file as someone writes them by hand: a part or a record a line.
+fn by_hand(file: &JobFile) -> String {
+    let parts: Vec<String> = file.parts.iter().map(Part::to_json).collect();
+    let log: Vec<String> = file.log.iter().map(job::walk::Record::to_json).collect();
+    format!(
+        "{{\n  \"format\": 1,\n  \"job\": \"{}\",\n  \"parts\": [\n    {}\n  ],\n  \"log\": [\n    {}\n  ]\n}}\n",
+        file.job,
+        parts.join(",\n    "),
+        log.join(",\n    ")
+    )
+}
+
+#[test]
+fn contents_by_themselves_are_the_job_without_its_photos() {
+    let file = a_job();
+    let expected = JobFile { photos: BTreeMap::new(), ..file.clone() };
+    assert_eq!(read_contents(by_hand(&file).as_bytes()), Ok(expected));
+}
+
+#[test]
+fn contents_by_themselves_are_refused_as_they_are_in_a_file() {
+    let refused = |change: &dyn Fn(String) -> String| {
+        read_contents(change(by_hand(&a_job())).as_bytes()).expect_err("must be refused")
+    };
+    let newer = refused(&|text| text.replacen("\"format\": 1", "\"format\": 99", 1));
+    assert_eq!(newer, FileError::Newer { found: 99 });
+    for (piece, error) in [
+        (Piece::Contents, refused(&|text| text[..text.len() / 2].to_owned())),
+        (Piece::Contents, refused(&|text| text.replacen(&format!("\"job\": \"{JOB}\""), "\"job\": \"a/b\"", 1))),
+        (Piece::Part(1), refused(&|text| text.replacen("\"head\"", "\"heart\"", 1))),
+        (Piece::Part(1), refused(&|text| text.replacen(&format!("\"job\": \"{JOB}\""), "\"job\": \"j2\"", 1))),
+    ] {
+        assert!(matches!(&error, FileError::Corrupt { piece: found, .. } if *found == piece), "{error}");
+    }
 }

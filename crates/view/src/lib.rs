@@ -4,12 +4,13 @@
 //! a `framing` result, tested without a browser.
 //!
 //! Where to look: [`model`] has the parts of a screen; [`header`], [`quick`] (with [`member`], [`bracing`] and [`layout`]), [`site`] and
-//! [`walk`] make them; [`scene`] has pictures as data;
+//! [`walk`] make them; [`jobs`] lists the jobs; [`scene`] has pictures as data;
 //! [`markup`], [`svg`] and [`tape`] write what is read, rather than filled in, as it is put on the page.
 
 pub mod bracing;
 pub mod header;
 mod inputs;
+pub mod jobs;
 pub mod layout;
 pub mod markup;
 pub mod member;

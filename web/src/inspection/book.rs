@@ -40,7 +40,7 @@ impl Book {
             notices: Notices::default(),
             log: StoredValue::new(Vec::new()),
             walks: RwSignal::new(Vec::new()),
-            chosen: RwSignal::new(settings::last_walk()),
+            chosen: RwSignal::new(settings::last_walk(&found.job.id)),
         };
         book.take_in(std::mem::take(&mut found.records));
         for sentence in &found.refused {
@@ -74,7 +74,7 @@ impl Book {
 
     /// Chooses the walk that is looked at.
     pub fn choose(self, walk: &str) {
-        settings::keep_last_walk(walk);
+        self.job.with_untracked(|job| settings::keep_last_walk(&job.id, walk));
         self.chosen.set(Some(walk.to_owned()));
     }
 

@@ -45,7 +45,7 @@ pub fn give_job_file(book: Book) {
         let records = file.log.len();
         match write_job_file(&file) {
             Ok(bytes) if give(&file_name(&job.name, "zip"), &bytes, "application/zip").is_some() => {
-                settings::keep_backed_up(records);
+                settings::keep_backed_up(&job.id, records);
                 book.notices.say("The job file holds everything of this job. Keep it off this phone.".to_owned());
             }
             Ok(_) => book.notices.say(NOT_GIVEN.to_owned()),
@@ -149,7 +149,7 @@ pub fn Backup() -> impl IntoView {
     let book = expect_context::<Book>();
     let at_stake = Memo::new(move |_| {
         book.walks();
-        book.log_length().saturating_sub(settings::backed_up())
+        book.log_length().saturating_sub(book.job.with(|job| settings::backed_up(&job.id)))
     });
     let is_much = Memo::new(move |_| at_stake.get() >= AT_STAKE);
     view! {

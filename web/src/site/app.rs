@@ -26,7 +26,12 @@ pub fn App(
     let is_put_away = Signal::derive(move || book.values.state.with(|state| *state == Kept::Safe));
     let work = Work { is_put_away, put_away };
     Worker::provide(work);
-    hear_other_windows(Callback::new(move |()| book.values.read_again()), put_away);
+    provide_context(work);
+    let read_again = Callback::new(move |()| {
+        book.values.read_again();
+        book.list_jobs();
+    });
+    hear_other_windows(read_again, put_away);
     settings::keep_last_place(Place::Site);
     browser::on_window("hashchange", move |_| {
         let asked = browser::hash();

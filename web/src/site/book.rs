@@ -1,9 +1,12 @@
 //! The book of Site: the job's values, and what follows from them.
 
+use job::JobName;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 use view::model::FieldId;
 use view::site::{SiteScreen, Topic};
 
+use crate::storage::{self, StoreError};
 use crate::values::{Found, Values};
 
 /// What was typed, what follows from it, and what is looked at.
@@ -17,6 +20,10 @@ pub struct Book {
     pub topic: RwSignal<Topic>,
     /// Everything that is shown.
     pub screen: Memo<SiteScreen>,
+    /// The jobs on this phone, as they were read last.
+    pub jobs: RwSignal<Vec<JobName>>,
+    /// Why they could not be read.
+    pub jobs_problem: RwSignal<Option<StoreError>>,
 }
 
 impl Book {
@@ -27,7 +34,14 @@ impl Book {
         let screen = Memo::new(move |before: Option<&SiteScreen>| {
             values.fields.with(|fields| view::site::screen(fields, topic.get(), before))
         });
-        let book = Self { values, hand: RwSignal::new(view::site::FIRST), topic, screen };
+        let book = Self {
+            values,
+            hand: RwSignal::new(view::site::FIRST),
+            topic,
+            screen,
+            jobs: RwSignal::new(Vec::new()),
+            jobs_problem: RwSignal::new(None),
+        };
         provide_context(book);
         book
     }
@@ -40,6 +54,17 @@ impl Book {
     /// Says who gave a value.
     pub fn give(self, field: FieldId, by: &str) {
         self.values.change(field, |fields| view::site::give(fields, field, by, &crate::local_time::now()));
+    }
+
+    /// Reads which jobs are on this phone.
+    pub fn list_jobs(self) {
+        spawn_local(async move {
+            let found = storage::jobs().await;
+            self.jobs_problem.set(found.as_ref().err().cloned());
+            if let Ok(jobs) = found {
+                self.jobs.set(jobs);
+            }
+        });
     }
 
     /// Takes one step back.

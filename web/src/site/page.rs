@@ -3,11 +3,13 @@
 use std::sync::Arc;
 
 use leptos::prelude::*;
+use view::jobs::EXAMPLE;
 use view::markup::{self, Act};
 use view::model::{FieldId, Group};
 use view::site::{FIRST_QUESTIONS, SiteScreen, Topic, layers};
 
 use super::book::Book;
+use super::jobs::Jobs;
 use super::look_choice::LookChoice;
 use super::working;
 use crate::answer_strip::AnswerStrip;
@@ -99,6 +101,7 @@ pub fn SitePage() -> impl IntoView {
                 <Block markup=given act />
                 <Show when=move || !asks_all.get()>
                     <Questions step />
+                    <Jobs />
                 </Show>
                 <Show when=move || asks_all.get()>
                     <Everything pad act />
@@ -180,6 +183,7 @@ fn Everything(pad: Pad, act: Callback<String>) -> impl IntoView {
         <Inputs pad groups=GROUPS />
         {BELOW.into_iter().skip(2).map(|write| view! { <Block markup=part(write) act /> }).collect_view()}
         <JobName />
+        <Jobs />
         <LookChoice />
     }
 }
@@ -202,9 +206,13 @@ fn Topics() -> impl IntoView {
     view! { <div class="topics" role="group" aria-label="Looked at">{Topic::ALL.map(card).into_iter().collect_view()}</div> }
 }
 
+/// The job's name. The example keeps its own: every page says by it what it is.
 #[component]
 fn JobName() -> impl IntoView {
     let book = expect_context::<Book>();
+    if book.values.job.with_untracked(|job| job.id == EXAMPLE) {
+        return ().into_any();
+    }
     view! {
         <section class="group">
             <label class="name" for="job-name">"Job"</label>
@@ -218,4 +226,5 @@ fn JobName() -> impl IntoView {
             />
         </section>
     }
+    .into_any()
 }

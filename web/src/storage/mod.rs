@@ -1,6 +1,6 @@
 //! What is kept on this phone.
 //!
-//! One database: `parts` (the job, part by part), `journal` (what is being typed for a check, one record a window),
+//! One database: `parts` (the job, part by part), `journal` (what is being typed for a check, one record a window and a job),
 //! `walk_log` and `walk_drafts` (the same two for a walk), `photos` and `thumbs`, and `broken` (bytes that could not be
 //! read, untouched). Settings that may be lost are in [`settings`].
 //!
@@ -11,6 +11,7 @@ mod change;
 mod database;
 mod drafts;
 mod error;
+mod jobs;
 mod journal;
 mod keeper;
 mod lasting;
@@ -27,6 +28,7 @@ mod windows;
 pub use change::{in_words, put_name, put_site, site_of};
 pub use drafts::{drop_drafts, keep_draft, read_drafts};
 pub use error::StoreError;
+pub use jobs::{begin_job, jobs, put_back};
 pub use keeper::{Keeper, Kept};
 pub use lasting::{ask_to_last, whether_lasting};
 pub use log::{PhotoBytes, add, add_photo, photo, photos, read_log};

@@ -57,11 +57,21 @@ pub async fn read_all(head: Option<Part>) -> Result<Shelf, StoreError> {
     Ok(shelf)
 }
 
-/// The job that is worked on: the one that was chosen, else the first.
+/// The job that is worked on: the one that was chosen, else the first. It stays the one of this window, whichever
+/// another window opens.
 pub fn chosen_job(parts: &[Part]) -> Option<String> {
     let chosen = settings::last_job();
     let mut heads = parts.iter().filter(|part| is_head(part)).map(|head| &head.job);
-    heads.clone().find(|job| Some(*job) == chosen.as_ref()).or_else(|| heads.next()).cloned()
+    let job = heads.clone().find(|job| Some(*job) == chosen.as_ref()).or_else(|| heads.next()).cloned();
+    if let Some(job) = &job {
+        settings::keep_window_job(job);
+    }
+    job
+}
+
+/// The parts among stored values that open.
+pub fn opened(values: &[JsValue]) -> Vec<Part> {
+    values.iter().filter_map(|value| open_part(value.as_string()?.as_bytes()).ok()).collect()
 }
 
 /// Whether a part is the head of a job.

@@ -39,34 +39,45 @@ pub fn keep_last_page(chapter: &str) {
     let _ = LocalStorage::set(PLACE, chapter);
 }
 
-/// The job that was chosen.
+/// The job that was chosen: in this window, else on this phone.
 pub fn last_job() -> Option<String> {
-    LocalStorage::get(JOB).ok()
+    SessionStorage::get(JOB).or_else(|_| LocalStorage::get(JOB)).ok()
 }
 
 /// Keeps which job is worked on.
 pub fn keep_last_job(job: &str) {
+    keep_window_job(job);
     let _ = LocalStorage::set(JOB, job);
 }
 
-/// How many records the last job file held.
-pub fn backed_up() -> usize {
-    LocalStorage::get(BACKED_UP).unwrap_or(0)
+/// Keeps which job this window works on; another window may work on another.
+pub fn keep_window_job(job: &str) {
+    let _ = SessionStorage::set(JOB, job);
 }
 
-/// Keeps how many records the last job file held.
-pub fn keep_backed_up(records: usize) {
-    let _ = LocalStorage::set(BACKED_UP, records);
+/// How many records the last file of a job held.
+pub fn backed_up(job: &str) -> usize {
+    LocalStorage::get(of_job(BACKED_UP, job)).unwrap_or(0)
 }
 
-/// The walk that was looked at last.
-pub fn last_walk() -> Option<String> {
-    LocalStorage::get(WALK).ok()
+/// Keeps how many records the last file of a job held.
+pub fn keep_backed_up(job: &str, records: usize) {
+    let _ = LocalStorage::set(of_job(BACKED_UP, job), records);
 }
 
-/// Keeps which walk is looked at.
-pub fn keep_last_walk(walk: &str) {
-    let _ = LocalStorage::set(WALK, walk);
+/// The walk of a job that was looked at last.
+pub fn last_walk(job: &str) -> Option<String> {
+    LocalStorage::get(of_job(WALK, job)).ok()
+}
+
+/// Keeps which walk of a job is looked at.
+pub fn keep_last_walk(job: &str, walk: &str) {
+    let _ = LocalStorage::set(of_job(WALK, job), walk);
+}
+
+/// A setting that each job has for itself.
+fn of_job(setting: &str, job: &str) -> String {
+    [setting, ".", job].concat()
 }
 
 /// Whether the program broke the last time.

@@ -28,11 +28,10 @@ pub struct Found {
 async fn read() -> Result<Found, StoreError> {
     database().await?;
     let head = Part::new(&browser::new_id(), PartBody::Head { name: "Job 1".to_owned() });
-    let window = settings::window_id();
-    let (shelf, typing) = join(parts::read_all(Some(head)), journal::last(&window)).await;
+    let (shelf, journal) = join(parts::read_all(Some(head)), journal::read()).await;
     let Shelf { parts, refused } = shelf?;
     let job = parts::chosen_job(&parts).unwrap_or_default();
-    let typing = typing?.filter(|typing| typing.job == job);
+    let typing = journal?.of(&settings::window_id(), &job);
     Ok(Found { job, parts, typing, refused, ..Found::default() })
 }
 

@@ -1,13 +1,14 @@
 //! Against the browser's own database.
 
 use idb::Query;
+use job::file::JobFile;
 use job::walk::{Draft, Photo, Record, RecordBody};
 use job::{Fields, OpenError, Part, PartBody, SavedHeader, Typing, open_part};
 use wasm_bindgen::JsValue;
 use wasm_bindgen_test::wasm_bindgen_test;
 
 use super::database::{BROKEN, LOG, PARTS, completed, text, writing, writing_for_good};
-use super::{StoreError, drafts, journal, log, parts, transfer};
+use super::{StoreError, drafts, jobs, journal, log, parts, transfer};
 use crate::browser::new_id;
 
 fn header(id: &str, name: &str) -> PartBody {
@@ -117,13 +118,51 @@ async fn two_windows_that_open_at_once_share_one_job() {
 }
 
 #[wasm_bindgen_test]
+async fn jobs_that_are_begun_at_once_have_names_of_their_own() {
+    let (first, second) = futures_util::future::join(jobs::begin_job(), jobs::begin_job()).await;
+    let (first, second) = (first.unwrap(), second.unwrap());
+    let kept = jobs::jobs().await.unwrap();
+    let name = |id: &str| kept.iter().find(|job| job.job == id).map(|job| job.name.clone());
+    assert!(name(&first).is_some_and(|name| name.starts_with("Job ")));
+    assert_ne!(name(&first), name(&second));
+}
+
+#[wasm_bindgen_test]
+async fn a_job_is_put_back_as_it_was_given_and_its_checks_stay() {
+    let job = new_id();
+    let site = |speed: &str| PartBody::Site { fields: Fields::from([("wind_speed".to_owned(), speed.to_owned())]) };
+    let given = JobFile { job: job.clone(), parts: vec![Part::new(&job, site("150"))], ..JobFile::default() };
+    jobs::put_back(&given).await.unwrap();
+    let key = given.parts[0].key();
+    parts::change(&job, &key, |_| Some(site("120"))).await.unwrap();
+    parts::change(&job, &Part::new(&job, header("a", "")).key(), |_| Some(header("a", "Door"))).await.unwrap();
+    jobs::put_back(&given).await.unwrap();
+    let kept = transfer::gather(&job).await.unwrap().parts;
+    let bodies: Vec<(u32, &PartBody)> = kept.iter().map(|part| (part.revision, &part.body)).collect();
+    assert_eq!(bodies, [(1, &header("a", "Door")), (3, &site("150"))]);
+}
+
+#[wasm_bindgen_test]
 async fn a_window_finds_its_own_typing_and_a_new_one_the_latest() {
     let (mine, other) = (new_id(), new_id());
     let typing = |at: &str| Typing { at: at.to_owned(), ..Typing::new("a") };
     journal::write(&mine, &typing("2999-01-01T00:00:00+00:00")).await.unwrap();
     journal::write(&other, &typing("2999-01-02T00:00:00+00:00")).await.unwrap();
-    assert_eq!(journal::last(&mine).await.unwrap(), Some(typing("2999-01-01T00:00:00+00:00")));
-    assert_eq!(journal::last(&new_id()).await.unwrap(), Some(typing("2999-01-02T00:00:00+00:00")));
+    let found = async |window: &str| journal::read().await.unwrap().of(window, "a");
+    assert_eq!(found(&mine).await, Some(typing("2999-01-01T00:00:00+00:00")));
+    assert_eq!(found(&new_id()).await, Some(typing("2999-01-02T00:00:00+00:00")));
+}
+
+#[wasm_bindgen_test]
+async fn a_window_that_looks_at_another_job_keeps_what_it_typed_for_the_first() {
+    let (window, first, second) = (new_id(), new_id(), new_id());
+    for job in [&first, &second] {
+        journal::write(&window, &Typing::new(job)).await.unwrap();
+    }
+    for job in [&first, &second] {
+        assert_eq!(journal::read().await.unwrap().of(&window, job), Some(Typing::new(job)));
+    }
+    assert_eq!(journal::read().await.unwrap().of(&window, &new_id()), None);
 }
 
 #[wasm_bindgen_test]
@@ -133,8 +172,8 @@ async fn only_so_many_windows_are_kept_and_the_oldest_go() {
         let at = format!("2998-01-{:02}T00:00:00+00:00", number + 1);
         journal::write(window, &Typing { at, ..Typing::new("a") }).await.unwrap();
     }
-    journal::last(&new_id()).await.unwrap();
-    let oldest = journal::last(&windows[0]).await.unwrap();
+    journal::read().await.unwrap();
+    let oldest = journal::read().await.unwrap().of(&windows[0], "a");
     assert_ne!(oldest.map(|typing| typing.at), Some("2998-01-01T00:00:00+00:00".to_owned()));
 }
 

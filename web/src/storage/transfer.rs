@@ -3,14 +3,15 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use idb::Query;
+use job::Part;
 use job::file::{CameIn, Here, JobFile, Met, merge_file};
-use job::{Part, open_part};
 use js_sys::Uint8Array;
 use wasm_bindgen::JsCast;
 
 use super::StoreError;
 use super::database::{BROKEN, LOG, PARTS, PHOTOS, completed, reading, text, writing_for_good};
 use super::log::{self, read_log};
+use super::parts;
 use crate::browser;
 
 /// Why a job did not come in.
@@ -36,8 +37,7 @@ impl From<idb::Error> for Trouble {
 async fn parts_of(job: &str) -> Result<Vec<Part>, StoreError> {
     let transaction = reading(&[PARTS]).await?;
     let values = transaction.object_store(PARTS)?.get_all(None, None)?.await?;
-    let opened = values.iter().filter_map(|value| open_part(value.as_string()?.as_bytes()).ok());
-    Ok(opened.filter(|part| part.job == job).collect())
+    Ok(parts::opened(&values).into_iter().filter(|part| part.job == job).collect())
 }
 
 async fn photo_ids() -> Result<BTreeSet<String>, StoreError> {

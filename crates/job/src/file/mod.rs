@@ -79,6 +79,15 @@ pub fn write_job_file(file: &JobFile) -> Result<Vec<u8>, FileError> {
 /// read. Nothing of it is taken then.
 pub fn read_job_file(bytes: &[u8]) -> Result<JobFile, FileError> {
     let unpacked = unpack::unpack(bytes)?;
-    let (job, parts, log) = contents::open(&unpacked.contents)?;
-    Ok(JobFile { job, parts, log, photos: unpacked.photos })
+    Ok(JobFile { photos: unpacked.photos, ..read_contents(&unpacked.contents)? })
+}
+
+/// Reads what `job.json` holds, where it stands by itself: a job without photos.
+///
+/// # Errors
+/// When [`read_job_file`] would refuse it inside a job file. Nothing of it is taken then.
+pub fn read_contents(json: &[u8]) -> Result<JobFile, FileError> {
+    unpack::fits([(Piece::Contents, json.len() as u64)].into_iter())?;
+    let (job, parts, log) = contents::open(json)?;
+    Ok(JobFile { job, parts, log, photos: BTreeMap::new() })
 }
