@@ -59,10 +59,10 @@ fn fit(sides: &Sides, ac: Length, bd: Length) -> Vec<Fit> {
     let Sides { ab, bc, cd, da } = *sides;
     // Two corners whose distance is looked for, each with its distances to the two others, and those two's own.
     let rows = [
-        (Measurement::Ab, ab, [da, bd], [ac, bc], cd, Side::Same),
+        (Measurement::Ab, ab, [da, ac], [bd, bc], cd, Side::Same),
         (Measurement::Bc, bc, [bd, ab], [cd, ac], da, Side::Same),
         (Measurement::Cd, cd, [bc, ac], [bd, da], ab, Side::Same),
-        (Measurement::Da, da, [ac, cd], [ab, bd], bc, Side::Same),
+        (Measurement::Da, da, [cd, bd], [ac, ab], bc, Side::Same),
         (Measurement::Ac, ac, [ab, da], [bc, cd], bd, Side::Opposite),
         (Measurement::Bd, bd, [ab, bc], [da, cd], ac, Side::Opposite),
     ];

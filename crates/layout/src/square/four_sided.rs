@@ -121,7 +121,8 @@ fn across(sides: &Sides, bd: Length) -> Result<Length, SquareError> {
     triangle(Measurement::Bd, bd, (Measurement::Bc, sides.bc), (Measurement::Cd, sides.cd))?;
     let turned = Sides { ab: sides.bc, bc: sides.cd, cd: sides.da, da: sides.ab };
     let corners = placed(&turned, bd);
-    Ok(corners[1].to(corners[3]))
+    // Refused here: on the other diagonal the same sides make another shape, which does not.
+    if points_inward(&corners) { Err(SquareError::PointsInward) } else { Ok(corners[1].to(corners[3])) }
 }
 
 fn corners(sides: &Sides, ac: Length) -> Result<[Place; 4], SquareError> {
