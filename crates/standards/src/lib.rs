@@ -9,6 +9,7 @@ pub mod asce7_10;
 pub mod asce7_16;
 pub mod asce7_22;
 pub mod asme_b18;
+pub mod cfr_29_1926;
 pub mod ibc_2018;
 pub mod irc_2012;
 pub mod irc_2015;

@@ -6,7 +6,8 @@
 //! (R502.8, R602.6, R602.6.1), and the uplift of rafters and trusses (R802.11). Nailing and stud sizes:
 //! R602.3. Where the code's own rules stop for wind and earthquakes (R301.2), and what fasteners in treated wood are made
 //! of (R317.3). Spans of joists and rafters, the rows that were read ([`spans`]); cantilevers, partitions, bridging and openings of
-//! floors (R502); ties, heel joints, seats and ridges of roofs (R802.4).
+//! floors (R502); ties, heel joints, seats and ridges of roofs (R802.4). Sizes
+//! of stairs, their handrails and guards (R311.7, R312.1).
 //!
 //! Deliberately absent: Table R602.7(3), headers of open porches. The copy at hand is from memory and follows no
 //! bending model, so it is not used. The tables of R602.7 are those of the 2018 edition: that 2021 prints the same is
@@ -16,6 +17,7 @@ mod header_table;
 pub mod r301;
 pub mod r301_2;
 pub mod r301_6;
+pub mod r311_7;
 pub mod r317_3;
 pub mod r403_1_6;
 pub mod r502;
