@@ -33,9 +33,11 @@ pub fn Jobs() -> impl IntoView {
                 {move || shown.get().into_iter().map(|card| one(book, work, card)).collect_view()}
             </div>
             <button type="button" class="key wide" on:click=move |_| begin(book, work)>"Begin another job"</button>
-            <button type="button" class="key wide" on:click=move |_| look_at_example(book, work)>
-                "Look at the example house"
-            </button>
+            <Show when=move || book.values.job.with(|job| job.id != EXAMPLE)>
+                <button type="button" class="key wide" on:click=move |_| look_at_example(book, work)>
+                    "Look at the example house"
+                </button>
+            </Show>
         </section>
     }
 }
@@ -96,9 +98,6 @@ fn begin(book: Book, work: Work) {
 
 /// Opens the example as it stands; where it is not here yet, it is brought in first.
 fn look_at_example(book: Book, work: Work) {
-    if book.values.job.with_untracked(|job| job.id == EXAMPLE) {
-        return;
-    }
     once_kept(book, work, move || {
         spawn_local(async move {
             match example::bring_in().await {
