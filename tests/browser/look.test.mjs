@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { line, next, openSaved, save, type } from "./desk.mjs";
 import { assertAccessible, assertFitsWidth, journey, ready } from "./harness.mjs";
-import { BRACING, MEMBERS } from "./kinds.mjs";
+import { BRACING, LAYOUT, MEMBERS } from "./kinds.mjs";
 import { back, fillIn, key, log, look as lookAt, openWalk, startWalk } from "./walk.mjs";
 
 const themeOf = (page) => page.evaluate(() => document.documentElement.dataset.theme);
@@ -52,9 +52,7 @@ async function everyScreen(page, look) {
   await page.getByRole("link", { name: "Bracing" }).tap();
   await everyScreenOfBracing(page, look);
   await page.getByRole("link", { name: "Layout" }).tap();
-  await page.waitForURL(/#\/layout/);
-  await ready(page);
-  await look("Layout");
+  await everyScreenOfLayout(page, look);
   await everyScreenOfSite(page, look);
 }
 
@@ -77,6 +75,13 @@ async function everyScreenOfBracing(page, look) {
   await page.waitForURL(/\/bracing\//);
   await ready(page);
   await everyKind(page, look, BRACING);
+}
+
+/** The same for Layout. */
+async function everyScreenOfLayout(page, look) {
+  await page.waitForURL(/\/layout\//);
+  await ready(page);
+  await everyKind(page, look, LAYOUT);
 }
 
 /** The same for the members beside the header. */

@@ -1,5 +1,5 @@
-// The phone and the command give the same digits: 200 random headers, 200 random other members and 200 random walls
-// answered by the core in the browser, built as the app's is, and by the command on this machine, compared byte for byte.
+// The phone and the command give the same digits: 200 random headers, 200 random other members, 200 random walls and 200
+// random roofs answered by the core in the browser, built as the app's is, and by the command on this machine, compared byte for byte.
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { journey, withCoreModule } from "./harness.mjs";
@@ -82,6 +82,33 @@ function walls() {
   return Array.from({ length: CASES }, (_, index) => kinds[index % kinds.length]());
 }
 
+function roofs() {
+  const { pick, number } = dice(20251201);
+  const length = (low, high) => `${number(low, high)}' ${number(0, 11)}-${pick([1, 3, 5, 7])}/8"`;
+  const pitch = () => pick(["3/12", "4.5/12", "6/12", "8/12", "9.75/12"]);
+  const roof = () => ({
+    roof_pitch: pitch(),
+    cut_run: pick([undefined, length(6, 20)]),
+    eave_overhang: `${number(2, 30, 2)}"`,
+    cut_stick: pick(["2x8", "2x10", "2x12"]),
+    seat_level: pick(['1-1/2"', '2-1/4"', '3-1/2"']),
+  });
+  const corner = () => ({
+    cut_corner: pick(["hip", "valley"]),
+    cut_other_pitch: pick([undefined, pitch()]),
+    corner_angle: pick(["90", "90", "82.5", "105"]),
+    hip_stick: pick(["2x10", "2x12"]),
+    hip_plies: pick(["1", "2"]),
+  });
+  const kinds = [
+    () => ({ check: "common_rafter", ...roof(), ridge_meets: pick(["board", "beam_face", "rafter"]), tail_cut: pick(["plumb", "square"]) }),
+    () => ({ check: "hip_valley_cuts", ...roof(), ...corner(), hip_top: pick(["square", "slid", "backed"]), hip_meets: pick(["ridge", "commons", "lines"]) }),
+    () => ({ check: "jack", ...roof(), ...corner(), jack_side: pick(["a", "b"]), jack_every: pick(['16"', '24"']), jack_start: pick(["corner", "king"]) }),
+    () => ({ check: "roof_sheathing", roof_pitch: pitch(), cut_other_pitch: pitch(), cut_run: length(6, 20), sheathed_eave: length(20, 60), left_end: pick(["gable", "hip", "valley"]), right_end: pick(["gable", "hip", "valley"]) }),
+  ];
+  return Array.from({ length: CASES }, (_, index) => kinds[index % kinds.length]());
+}
+
 function headers() {
   const { pick, number } = dice(20250117);
   return Array.from({ length: CASES }, () => ({
@@ -121,7 +148,7 @@ function headers() {
   }));
 }
 
-const cases = () => [...headers(), ...members(), ...walls()].map((one) => JSON.stringify(one));
+const cases = () => [...headers(), ...members(), ...walls(), ...roofs()].map((one) => JSON.stringify(one));
 
 function byCommand(lines) {
   const run = spawnSync("cargo", ["run", "--quiet", "--package", "framing", "--", "check"], {

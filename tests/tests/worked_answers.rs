@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use framing::bracing::BracingKind;
+use framing::layout::LayoutKind;
 use framing::member::MemberKind;
 use framing::quick::{QuickKind, derive};
 use framing::reply::WorkingReply;
@@ -313,6 +314,57 @@ fn uplift_of_a_porch() {
             ("porch_rafter_tie", "300 lb"),
             ("post_top_tie", "1,200 lb"),
             ("footing_weighs", "1,800 lb"),
+        ]
+    ));
+}
+
+#[test]
+fn a_rafter_of_a_steep_addition() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::CommonRafter,
+        &[
+            ("cut_run", "11' 7-1/2\""),
+            ("roof_pitch", "9.5/12"),
+            ("eave_overhang", "17-1/4\""),
+            ("cut_stick", "2x10"),
+            ("ridge_meets", "beam_face"),
+            ("ridge_thick", "3-1/2\""),
+            ("ridge_deep", "11-7/8\""),
+            ("seat_level", "2-3/4\""),
+            ("tail_cut", "square"),
+        ]
+    ));
+}
+
+#[test]
+fn a_backed_valley_between_two_pitches_at_an_odd_corner() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::HipValleyCuts,
+        &[
+            ("cut_corner", "valley"),
+            ("cut_run", "10' 4\""),
+            ("roof_pitch", "6/12"),
+            ("cut_other_pitch", "7.5/12"),
+            ("corner_angle", "112.5"),
+            ("hip_plies", "2"),
+            ("hip_top", "backed"),
+            ("cut_stick", "2x8"),
+        ]
+    ));
+}
+
+#[test]
+fn sheets_of_a_plane_from_a_valley_to_a_hip() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::RoofSheathing,
+        &[
+            ("sheathed_eave", "37' 5\""),
+            ("left_end", "valley"),
+            ("right_end", "hip"),
+            ("roof_pitch", "8/12"),
+            ("cut_other_pitch", "10/12"),
+            ("cut_run", "13' 2\""),
+            ("eave_overhang", "18\""),
         ]
     ));
 }

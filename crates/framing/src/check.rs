@@ -94,6 +94,8 @@ pub enum CheckRequest {
     HipValleyCuts(Box<QuickCase<layout::HipValleyCuts>>),
     /// The jacks along a hip or a valley.
     Jack(Box<QuickCase<layout::Jack>>),
+    /// The sheets of one roof plane.
+    RoofSheathing(Box<QuickCase<layout::RoofSheathing>>),
 }
 
 /// What one line answers.
@@ -168,6 +170,8 @@ pub enum CheckResponse {
     HipValleyCuts(Box<QuickReply>),
     /// The jacks along a hip or a valley.
     Jack(Box<QuickReply>),
+    /// The sheets of one roof plane.
+    RoofSheathing(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -232,6 +236,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::CommonRafter(case) => of_quick(case, CheckResponse::CommonRafter),
         CheckRequest::HipValleyCuts(case) => of_quick(case, CheckResponse::HipValleyCuts),
         CheckRequest::Jack(case) => of_quick(case, CheckResponse::Jack),
+        CheckRequest::RoofSheathing(case) => of_quick(case, CheckResponse::RoofSheathing),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -306,6 +311,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<layout::CommonRafter>(),
         Kind::of_quick::<layout::HipValleyCuts>(),
         Kind::of_quick::<layout::Jack>(),
+        Kind::of_quick::<layout::RoofSheathing>(),
     ]
 }
 

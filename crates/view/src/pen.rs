@@ -43,6 +43,11 @@ impl Pen {
         self.bottom += below;
     }
 
+    /// The left and the right edge of the paper.
+    pub(crate) const fn sides(&self) -> (f64, f64) {
+        (self.left, self.right)
+    }
+
     pub(crate) fn line(&mut self, from: (f64, f64), to: (f64, f64), weight: Weight, ink: Ink) {
         self.marks.push(Mark::Line { from, to, weight, ink });
     }

@@ -9,10 +9,10 @@ use standards::irc_2021::r802_4;
 
 use super::RIDGE_TO_HEEL;
 use super::drawn::{DrawnLayout, DrawnRafterCut, DrawnStick};
-use super::roof_inputs::{rafter, run_taken};
+use super::roof_inputs::{rafter, refuse, run_taken};
 use super::say::{angle_fact, cautions, degrees, on_twelve};
 use crate::quick::reply::{Drawn, QuickReply, RuleReply, TableReply};
-use crate::quick::say::{down, fact, length_fact, rule, unworked};
+use crate::quick::say::{down, fact, length_fact, rule};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words::{self, figure};
@@ -33,27 +33,26 @@ pub(super) const FIELDS: &[&str] = &[
 ];
 
 /// What the answer rests on, whatever the rafter meets.
-const USED: &[&str] = &[
-    "roof_pitch",
-    "eave_overhang",
-    "cut_stick",
-    "ridge_meets",
-    "ridge_thick",
-    "ridge_deep",
-    "seat_level",
-    "fascia_thick",
-    "tail_cut",
-];
+const USED: &[&str] = &["roof_pitch", "eave_overhang", "cut_stick", "ridge_meets", "seat_level"];
+
+/// What the answer rests on.
+fn used(rafter: &Common) -> Vec<&'static str> {
+    let at_ridge: &[&str] = match rafter.ridge {
+        Ridge::NoBoard => &[],
+        Ridge::Board { .. } | Ridge::BeamAtFace { .. } => &["ridge_thick", "ridge_deep"],
+        Ridge::BeamUnder { .. } => &["ridge_thick", "ridge_deep", "ridge_seat"],
+    };
+    let of_tail: &[&str] = if rafter.overhang > Length::ZERO { &["fascia_thick", "tail_cut"] } else { &[] };
+    [USED, at_ridge, of_tail].concat()
+}
 
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let rafter = rafter(reading)?;
-    let reading = &*reading;
-    let mut about = About::of(reading, USED);
     match common(&rafter) {
-        Ok(answer) => Some(reply(reading, about, &rafter, &answer)),
+        Ok(answer) => Some(reply(reading, About::of(reading, &used(&rafter)), &rafter, &answer)),
         Err(problem) => {
-            cautions(&mut about);
-            Some(unworked(about, problem.to_string()))
+            refuse(reading, &problem);
+            None
         }
     }
 }
@@ -142,7 +141,7 @@ fn facts(answer: &CommonAnswer) -> Vec<crate::quick::reply::FactReply> {
         angle_fact("level_degrees", "seat cut, the saw turned", answer.level_cut.from_square),
         length_fact(
             "above_plate_in",
-            "height above plate: plumb, top edge over the plate's outer corner",
+            "height above plate (HAP): plumb, top edge over the plate's outer corner",
             mouth.height_above_plate,
         ),
         length_fact("heel_in", "heel cut, plumb", mouth.heel),
@@ -324,7 +323,7 @@ fn drawn(rafter: &Common, answer: &CommonAnswer) -> DrawnRafterCut {
     if rafter.overhang > Length::ZERO {
         low_end.push(if rafter.tail == Tail::Square { "tail square".to_owned() } else { format!("tail {plumb}") });
     }
-    low_end.push(format!("seat {} at {}", words::inches(rafter.seat), degrees(answer.level_cut.from_square)));
+    low_end.push(format!("seat {}", words::inches(rafter.seat)));
     low_end.push(format!("heel {}", words::inches(answer.birdsmouth.heel)));
     DrawnRafterCut {
         cut: DrawnStick {

@@ -10,6 +10,38 @@ pub enum DrawnLayout {
     Rafter(Box<DrawnRafterCut>),
     /// A hip, a valley or a jack on the horses, and its corner in plan.
     Hip(Box<DrawnHip>),
+    /// A plane with its sheets.
+    Sheathing(Box<DrawnSheathing>),
+}
+
+/// A roof plane laid flat, its eave below.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnSheathing {
+    /// Its eave.
+    pub eave: Length,
+    /// From the eave to its top, along the slope.
+    pub slope: Length,
+    /// Its courses, from the eave up.
+    pub courses: Vec<DrawnCourse>,
+    /// A sheet along the eave, and its gap.
+    pub sheet: Length,
+    /// The cut from the eave edge at the left end and at the right, in words; none at a gable.
+    pub cuts: [Option<String>; 2],
+    /// What stands at its ends: `hip`.
+    pub ends: [&'static str; 2],
+}
+
+/// A course of sheets.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnCourse {
+    /// Its lower edge, from the eave up the slope.
+    pub from_eave: Length,
+    /// Its width up the slope.
+    pub width: Length,
+    /// Where its lower and its upper edge begin, from the left end of the eave.
+    pub left: [Length; 2],
+    /// How long they are.
+    pub lengths: [Length; 2],
 }
 
 /// A stick with its marks.

@@ -11,10 +11,10 @@ use members::working::{Basis, Part};
 use super::TOP_CUT_TO_HEEL;
 use super::common_rafter::seat_rule;
 use super::drawn::{DrawnCornerPlan, DrawnHip, DrawnLayout, DrawnStick};
-use super::roof_inputs::{corner, other_pitch_taken, rafter, run_taken};
+use super::roof_inputs::{corner, is_seated, meeting, other_pitch_taken, rafter, refuse, run_taken};
 use super::say::{angle_fact, cautions, degrees, on_diagonal};
 use crate::quick::reply::{Drawn, FactReply, QuickReply, RuleReply, TableReply};
-use crate::quick::say::{down, fact, length_fact, rule, unworked, up};
+use crate::quick::say::{down, fact, length_fact, rule, up};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words::{self, figure};
@@ -52,9 +52,10 @@ const USED: &[&str] = &[
     "cut_stick",
     "hip_top",
     "hip_meets",
-    "ridge_thick",
     "seat_level",
 ];
+/// The same where it comes to a ridge.
+const USED_AT_A_RIDGE: &[&str] = &["ridge_thick"];
 
 /// A hip or valley with what it is made of.
 struct Read {
@@ -66,18 +67,22 @@ struct Read {
 
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let common = rafter(reading)?;
-    let reading = &*reading;
-    let mut about = About::of(reading, USED);
-    run_taken(reading, &mut about);
-    other_pitch_taken(reading, &mut about);
-    cautions(&mut about);
-    let found = match corner(reading)? {
-        Ok(corner) => found(reading, common, corner)?,
-        Err(problem) => Err(problem),
-    };
-    match found {
-        Ok((read, answer, depth)) => Some(reply(reading, about, &read, &answer, &depth)),
-        Err(problem) => Some(unworked(about, problem.to_string())),
+    let meeting = meeting(reading)?;
+    let corner = corner(reading, meeting)?;
+    is_seated(reading, corner.pitch(Side::B), common.depth)?;
+    match found(reading, common, corner)? {
+        Ok((read, answer, depth)) => {
+            let at_ridge = matches!(read.hip.head, HipHead::Ridge { .. });
+            let mut about = About::of(reading, &[USED, if at_ridge { USED_AT_A_RIDGE } else { &[] }].concat());
+            run_taken(reading, &mut about);
+            other_pitch_taken(reading, &mut about);
+            cautions(&mut about);
+            Some(reply(reading, about, &read, &answer, &depth))
+        }
+        Err(problem) => {
+            refuse(reading, &problem);
+            None
+        }
     }
 }
 
@@ -222,10 +227,14 @@ fn sits_too_low(read: &Read, mouth: &BirdsmouthAnswer) -> String {
 fn top_edge(read: &Read, answer: &HipAnswer) -> String {
     let sixteenth = Length::from_inches(1.0 / 32.0);
     match (answer.ripped, read.hip.corner.meeting()) {
-        (Some(ripped), _) => format!(
-            "Rip its top edge to both roofs: {} on the side of A and {} on that of B, {} and {} deep at the faces.",
+        (Some(ripped), meeting) => format!(
+            "Rip its top edge to both roofs: {} on the side of A and {} on that of B. {} {} and {}.",
             degrees(read.hip.corner.backing(Side::A)),
             degrees(read.hip.corner.backing(Side::B)),
+            match meeting {
+                Meeting::Hip => "At the faces that takes off",
+                Meeting::Valley => "The faces stand over the trough by",
+            },
             words::inches(ripped.a),
             words::inches(ripped.b)
         ),
@@ -246,7 +255,7 @@ fn bearing(answer: &HipAnswer, corner: &Corner) -> String {
     match answer.walls.bearing {
         Bearing::Corner => "It stands over the corner of the walls.".to_owned(),
         Bearing::Wall(side) => format!(
-            "With one overhang all round it misses the corner: it bears on the wall under roof {side}, {} from the corner. A {} under unequal pitches does.",
+            "With one overhang all round it misses the corner: it bears on the wall under roof {side}, {} from the corner. With unequal pitches a {} does: leave it there.",
             words::length(answer.walls.on.of(side).abs()),
             name(corner)
         ),
@@ -278,7 +287,7 @@ fn facts(read: &Read, answer: &HipAnswer) -> Vec<FactReply> {
         ),
         length_fact(
             "above_plate_in",
-            "height above plate: plumb, middle of its top edge at the heel",
+            "height above plate (HAP): plumb, middle of its top edge at the heel",
             answer.above_plate,
         ),
     ];
@@ -419,9 +428,9 @@ fn drawn(read: &Read, answer: &HipAnswer) -> DrawnHip {
     }
     let mut low_end = Vec::new();
     if let HipSeat::Cut { seat, .. } = answer.seat {
-        low_end.push(format!("seat {} at {}", words::inches(seat), degrees(answer.level_cut.from_square)));
+        low_end.push(format!("seat {}", words::inches(seat)));
     }
-    low_end.push(format!("above plate {}", words::inches(answer.above_plate)));
+    low_end.push(format!("HAP {}", words::inches(answer.above_plate)));
     let blades: Vec<String> = stick
         .cuts
         .iter()

@@ -10,10 +10,10 @@ use members::working::{Basis, Part};
 use super::FROM_ONE_JACK_TO_THE_NEXT;
 use super::common_rafter::{seat_rule, too_deep};
 use super::drawn::{DrawnCornerPlan, DrawnHip, DrawnLayout, DrawnStick};
-use super::roof_inputs::{corner, other_pitch_taken, rafter, run_taken};
+use super::roof_inputs::{corner, is_seated, meeting, other_pitch_taken, rafter, refuse, run_taken};
 use super::say::{angle_fact, cautions, degrees, on_twelve};
 use crate::quick::reply::{Drawn, FactReply, QuickReply, TableReply};
-use crate::quick::say::{fact, length_fact, unworked};
+use crate::quick::say::{fact, length_fact};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words::{self, figure};
@@ -41,6 +41,7 @@ pub(super) const FIELDS: &[&str] = &[
     "tail_cut",
 ];
 
+/// What the answer rests on at a hip.
 const USED: &[&str] = &[
     "cut_corner",
     "roof_pitch",
@@ -53,28 +54,65 @@ const USED: &[&str] = &[
     "cut_stick",
     "hip_stick",
     "hip_plies",
-    "ridge_thick",
     "seat_level",
+    "tail_cut",
 ];
+/// The same at a valley: its jacks have a ridge, and no seat.
+const USED_AT_A_VALLEY: &[&str] = &[
+    "cut_corner",
+    "roof_pitch",
+    "corner_angle",
+    "jack_side",
+    "jack_every",
+    "jack_start",
+    "cut_stick",
+    "hip_stick",
+    "hip_plies",
+    "ridge_meets",
+    "ridge_thick",
+];
+
+/// Spacings that are taken, whole inches.
+const CLOSEST: u8 = 8;
+const WIDEST: u8 = 48;
 
 /// The most jacks that are listed.
 const LISTED: usize = 40;
 
 pub(super) fn answer(reading: &mut Reading) -> Option<QuickReply> {
     let common = rafter(reading)?;
-    let reading = &*reading;
-    let mut about = About::of(reading, USED);
+    let meeting = meeting(reading)?;
+    let corner = corner(reading, meeting)?;
+    let given = asked(reading, common, corner)?;
+    is_seated(reading, given.common.pitch, given.common.depth)?;
+    let answer = match jacks(&given) {
+        Ok(answer) => answer,
+        Err(problem) => {
+            refuse(reading, &problem);
+            return None;
+        }
+    };
+    if answer.jacks.is_empty() {
+        reading.refuse("jack_every", no_room(&given));
+        return None;
+    }
+    let mut about = About::of(reading, if meeting == Meeting::Valley { USED_AT_A_VALLEY } else { USED });
     run_taken(reading, &mut about);
     other_pitch_taken(reading, &mut about);
     cautions(&mut about);
-    let given = corner(reading)?.map(|corner| asked(reading, common, corner));
-    let found = match given {
-        Ok(given) => given.map(|given| (given, jacks(&given)))?,
-        Err(problem) => return Some(unworked(about, problem.to_string())),
+    Some(reply(reading, about, &given, &answer))
+}
+
+/// Why there is no jack, and the widest spacing by whole inches that has one.
+fn no_room(given: &Jacks) -> String {
+    let why = "No jack fits between the corner and the king common at this spacing.";
+    let fits = |inches: &u8| {
+        let spacing = Length::from_inches(f64::from(*inches));
+        spacing < given.spacing && jacks(&Jacks { spacing, ..*given }).is_ok_and(|answer| !answer.jacks.is_empty())
     };
-    match found {
-        (given, Ok(answer)) => Some(reply(reading, about, &given, &answer)),
-        (_, Err(problem)) => Some(unworked(about, problem.to_string())),
+    match (CLOSEST..=WIDEST).rev().find(fits) {
+        Some(inches) => format!("{why} Give {inches}\" or less."),
+        None => format!("{why} None is needed there: the king common stands close to the corner."),
     }
 }
 
@@ -126,13 +164,12 @@ fn reply(reading: &Reading, mut about: About<'_>, given: &Jacks, answer: &JacksA
 fn to_do(reading: &Reading, given: &Jacks, answer: &JacksAnswer) -> Vec<String> {
     let stick = reading.get("cut_stick").map_or("", |stick| &stick.text);
     let longest = answer.jacks.iter().map(|jack| jack.stick.length).fold(Length::ZERO, Length::max);
-    let mut says = vec![match answer.jacks.len() {
-        0 => "There is no room for a jack between the corner and the king common at this spacing.".to_owned(),
-        many => format!(
-            "{many} jacks of {stick} on this side, and {many} more that lean the other way on a like corner. The longest needs a {}.",
-            words::length(stock_length(longest))
-        ),
-    }];
+    let many = answer.jacks.len();
+    let jacks = if many == 1 { "1 jack".to_owned() } else { format!("{many} jacks") };
+    let mut says = vec![format!(
+        "{jacks} of {stick} on this side, and as many that lean the other way on a like corner. The longest is cut from {} of lumber.",
+        words::length(stock_length(longest))
+    )];
     says.push(format!(
         "Cheek: saw on the side, turned {}, blade at {}.",
         degrees(answer.cheek.from_square),

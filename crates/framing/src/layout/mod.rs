@@ -9,6 +9,7 @@ mod hip_valley;
 mod jack;
 mod roof_inputs;
 mod say;
+mod sheathing;
 
 use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS};
 use crate::quick::reply::QuickReply;
@@ -24,6 +25,8 @@ pub enum LayoutKind {
     HipValleyCuts,
     /// The jacks along a hip or a valley.
     Jack,
+    /// The sheets of one roof plane.
+    RoofSheathing,
 }
 
 /// What the length of a common rafter is.
@@ -32,9 +35,11 @@ pub const RIDGE_TO_HEEL: &str = "from ridge cut to heel, along the top edge";
 pub const TOP_CUT_TO_HEEL: &str = "from top cut to heel, along the middle";
 /// What the common difference is.
 pub const FROM_ONE_JACK_TO_THE_NEXT: &str = "from one jack to the next";
+/// What the count of sheets is.
+pub const SHEETS_TO_BUY: &str = "to buy for this side, without spares";
 
 impl QuickKind for LayoutKind {
-    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack];
+    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::RoofSheathing];
 
     const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS];
 
@@ -43,6 +48,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => "common_rafter",
             Self::HipValleyCuts => "hip_valley_cuts",
             Self::Jack => "jack",
+            Self::RoofSheathing => "roof_sheathing",
         }
     }
 
@@ -51,6 +57,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => "Common rafter",
             Self::HipValleyCuts => "Hip, valley",
             Self::Jack => "Jack rafters",
+            Self::RoofSheathing => "Roof sheathing",
         }
     }
 
@@ -59,6 +66,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::FIELDS,
             Self::HipValleyCuts => hip_valley::FIELDS,
             Self::Jack => jack::FIELDS,
+            Self::RoofSheathing => sheathing::FIELDS,
         }
     }
 
@@ -67,8 +75,9 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::answer(reading),
             Self::HipValleyCuts => hip_valley::answer(reading),
             Self::Jack => jack::answer(reading),
+            Self::RoofSheathing => sheathing::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, RoofSheathing);

@@ -1,15 +1,17 @@
 //! Roofs read from inputs: the common rafter, the corner, and what was taken for the run.
 
-use layout::roof::{Common, Corner, Meeting, Ridge, RoofError, Sides, Tail};
+use layout::roof::{Birdsmouth, Common, Corner, FLATTEST, Meeting, Ridge, RoofError, Sides, Tail, birdsmouth};
 use lumber::SawnSize;
-use measure::{Angle, Length, Slope};
+use measure::{Angle, Denominator, Length, Rounding, Slope};
 
-use crate::reading::Reading;
+use crate::quick::say::down;
+use crate::reading::{Origin, Reading};
 use crate::site::about::About;
 use crate::words;
 
 /// The common rafter; what is wrong with its inputs is said.
 pub(super) fn rafter(reading: &mut Reading) -> Option<Common> {
+    is_a_roof(reading, "roof_pitch")?;
     let (overhang, fascia) = (reading.length("eave_overhang")?, reading.length("fascia_thick")?);
     if overhang > Length::ZERO && overhang <= fascia {
         let least = words::length(fascia);
@@ -20,8 +22,10 @@ pub(super) fn rafter(reading: &mut Reading) -> Option<Common> {
         return None;
     }
     let size = SawnSize::from_text(reading.word("cut_stick")?).ok()?;
+    let pitch = pitch(reading)?;
+    is_seated(reading, pitch, size.depth())?;
     Some(Common {
-        pitch: Slope::from_rise_in_twelve(reading.number("roof_pitch")?),
+        pitch,
         run: run(reading)?,
         overhang: if overhang > Length::ZERO { overhang - fascia } else { overhang },
         thickness: size.breadth(),
@@ -57,11 +61,89 @@ pub(super) fn other_pitch(reading: &Reading) -> Option<Slope> {
     reading.number("cut_other_pitch").map(Slope::from_rise_in_twelve).or_else(|| pitch(reading))
 }
 
-/// The corner, or why there is none.
-pub(super) fn corner(reading: &Reading) -> Option<Result<Corner, RoofError>> {
-    let meeting = if reading.word("cut_corner")? == "valley" { Meeting::Valley } else { Meeting::Hip };
+/// Both roofs over a corner; why they have none is said.
+pub(super) fn corner(reading: &mut Reading, meeting: Meeting) -> Option<Corner> {
+    is_a_roof(reading, "cut_other_pitch")?;
     let pitches = Sides { a: pitch(reading)?, b: other_pitch(reading)? };
-    Some(Corner::new(meeting, pitches, Angle::from_degrees(reading.number("corner_angle")?)))
+    let angle = Angle::from_degrees(reading.number("corner_angle")?);
+    match Corner::new(meeting, pitches, angle) {
+        Ok(corner) => Some(corner),
+        Err(RoofError::LeansPast { .. }) => {
+            reading.refuse("cut_other_pitch", too_far_apart(pitches.a, angle));
+            None
+        }
+        Err(problem) => {
+            reading.refuse("corner_angle", problem.to_string());
+            None
+        }
+    }
+}
+
+/// Whether it is a hip or a valley.
+pub(super) fn meeting(reading: &Reading) -> Option<Meeting> {
+    Some(if reading.word("cut_corner")? == "valley" { Meeting::Valley } else { Meeting::Hip })
+}
+
+/// Pitches that meet in no line between both eaves, and those that do: each more than the cosine's share of the other.
+fn too_far_apart(pitch: Slope, angle: Angle) -> String {
+    let rise = Length::from_inches(pitch.rise_in_twelve());
+    let share = angle.cos().abs();
+    format!(
+        "At {:.0}° this pitch and {} in 12 meet in a line that no jack comes to. Give more than {} and less than {} in 12, or frame that corner with a gable.",
+        angle.degrees(),
+        words::inches(rise),
+        words::inches((rise * share).rounded(Denominator::Sixteenth, Rounding::Up)),
+        words::inches((rise / share).rounded(Denominator::Sixteenth, Rounding::Down))
+    )
+}
+
+/// Refuses a pitch that is none.
+pub(super) fn is_a_roof(reading: &mut Reading, input: &str) -> Option<()> {
+    let flat = reading.number(input).is_some_and(|rise| rise < FLATTEST.rise_in_twelve());
+    if flat {
+        reading.refuse(input, "A level roof has no rafter to cut. Give a pitch of 1/16 in 12 or more.".to_owned());
+    }
+    (!flat).then_some(())
+}
+
+/// Refuses a seat that cuts the rafter in two.
+pub(super) fn is_seated(reading: &mut Reading, pitch: Slope, depth: Length) -> Option<()> {
+    let seat = reading.length("seat_level")?;
+    let mouth = birdsmouth(&Birdsmouth { pitch, depth, seat, overhang: Length::ZERO }).ok()?;
+    if mouth.left > Length::ZERO && mouth.height_above_plate > Length::ZERO {
+        return Some(());
+    }
+    let cuts = "At this pitch so wide a seat cuts the rafter in two.";
+    let says = match mouth.nearest_seat {
+        Some(seat) => format!("{cuts} Give {} or less, or a deeper rafter.", down(seat)),
+        None => format!("{cuts} No seat that bears is shallow enough: take a deeper rafter."),
+    };
+    reading.refuse("seat_level", says);
+    None
+}
+
+/// Says what is wrong where it was typed.
+pub(super) fn refuse(reading: &mut Reading, problem: &RoofError) {
+    let typed = reading.get("cut_run").is_some_and(|run| run.origin != Origin::Unsaid);
+    let run = if typed { "cut_run" } else { "house_width" };
+    let (input, says) = match problem {
+        RoofError::NothingLeft { what, run: level, taken } => {
+            let (level, taken) = (words::length(*level), words::length(*taken));
+            (
+                run,
+                format!(
+                    "Nothing of the {what} is left: it runs {level} level, and {taken} of that is taken at its ends. Give a longer run, or thinner pieces."
+                ),
+            )
+        }
+        RoofError::Order { given, .. } => (
+            "ridge_seat",
+            format!("Two such seats do not fit on the beam. Give {} or less, or a wider beam.", down(*given)),
+        ),
+        RoofError::TooMany { .. } => ("jack_every", problem.to_string()),
+        other => (run, other.to_string()),
+    };
+    reading.refuse(input, says);
 }
 
 /// Says what was taken where nobody gave a run.

@@ -1,7 +1,9 @@
 //! How Layout is shown: which of its inputs speak, and its pictures.
 
+mod place;
 mod plan;
 mod rafter;
+mod sheathing;
 mod stick;
 
 use framing::layout::LayoutKind;
@@ -21,11 +23,20 @@ impl Shown for LayoutKind {
     const CHAPTER: &'static str = "layout";
 
     fn speaks(self, id: &str, reading: &Reading) -> bool {
-        let meets = reading.word("ridge_meets").unwrap_or_default();
-        match id {
-            "ridge_thick" | "ridge_deep" => meets != "rafter",
-            "ridge_seat" => meets == "beam_top",
-            "fascia_thick" => reading.number("eave_overhang").is_some_and(|overhang| overhang > 0.0),
+        let is = |input: &str, word: &str| reading.word(input) == Some(word);
+        let gables = is("left_end", "gable") && is("right_end", "gable");
+        match (self, id) {
+            (_, "fascia_thick") => reading.number("eave_overhang").is_some_and(|overhang| overhang > 0.0),
+            (Self::HipValleyCuts, "ridge_thick") => is("hip_meets", "ridge"),
+            (Self::HipValleyCuts, "ridge_meets" | "ridge_deep" | "ridge_seat" | "tail_cut") => false,
+            (Self::Jack, "ridge_deep" | "ridge_seat") => false,
+            (Self::Jack, "ridge_meets") => is("cut_corner", "valley"),
+            (Self::Jack, "ridge_thick") => is("cut_corner", "valley") && !is("ridge_meets", "rafter"),
+            (Self::Jack, "seat_level" | "tail_cut") => is("cut_corner", "hip"),
+            (Self::RoofSheathing, "cut_other_pitch" | "corner_angle") => !gables,
+            (Self::RoofSheathing, "building_length") => reading.length("sheathed_eave").is_none(),
+            (_, "ridge_thick" | "ridge_deep") => !is("ridge_meets", "rafter"),
+            (_, "ridge_seat") => is("ridge_meets", "beam_top"),
             _ => true,
         }
     }
@@ -33,7 +44,7 @@ impl Shown for LayoutKind {
     /// What the job gives is asked beside the rest: here it is what is built.
     fn in_its_place(self, field: Field) -> Field {
         let group = match field.id {
-            "house_width" | "roof_pitch" | "eave_overhang" => Group::Shape,
+            "house_width" | "building_length" | "roof_pitch" | "eave_overhang" => Group::Shape,
             _ => field.group,
         };
         Field { group, ..field }
@@ -43,6 +54,7 @@ impl Shown for LayoutKind {
         match &reply.drawn {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => stick::picture(&drawn.cut, reply),
+            Drawn::Layout(DrawnLayout::Sheathing(drawn)) => sheathing::picture(drawn),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

@@ -21,7 +21,7 @@ pub(super) fn picture(drawn: &DrawnRafterCut) -> Scene {
     let right = run - half;
     let lowest = bottom(-over).max(3.0 * PLATE);
     let mut pen = Pen::new((-over, top(run)), (over + run + half, lowest - top(run)));
-    pen.margin(46.0, 16.0, 34.0);
+    pen.margin(46.0, 16.0, 70.0);
     let seat = drawn.seat.inches();
     let rafter = vec![
         (-over, top(-over)),
@@ -46,12 +46,14 @@ pub(super) fn picture(drawn: &DrawnRafterCut) -> Scene {
         let x = run + half + pen.paper(18.0);
         pen.dimension((x, 0.0), (x, high), &words::length(height), None);
     }
-    pen.line((0.0, 0.0), (run + pen.paper(24.0), 0.0), Weight::Hidden, Ink::Ink);
+    pen.line((0.0, 0.0), (run + pen.paper(18.0), 0.0), Weight::Hidden, Ink::Ink);
     let x = -over - pen.paper(16.0);
     pen.dimension((x, 0.0), (x, -above), &words::inches(drawn.above_plate), None);
     let y = lowest + pen.paper(20.0);
     pen.dimension((0.0, y), (run, y), &words::length(drawn.run), Some("cut_run"));
     if over > 0.0 {
+        // A row lower: an overhang is narrower than its figure.
+        let y = y + pen.paper(36.0);
         pen.dimension((-over, y), (0.0, y), &words::length(drawn.overhang), Some("eave_overhang"));
     }
     pen.scene(alt(drawn))

@@ -14,8 +14,8 @@ const GAP: f64 = 0.6;
 const PAST: f64 = 0.9;
 /// Ends of both faces nearer to each other than this are one, inches.
 const SAME: f64 = 1.0 / 64.0;
-/// Pixels of a letter, about.
-const LETTER: f64 = 9.4;
+/// Pixels of paper that a letter takes, about.
+const LETTER: f64 = 10.2;
 /// Pixels between one row of dimensions and the next.
 const ROW: f64 = 24.0;
 

@@ -168,7 +168,7 @@ pub const ROOF_LAYOUT_FIELDS: &[FieldSpec] = &[
     field(
         "sheathed_eave",
         "Eave",
-        "Its length at the fascia. Empty: the length of the house.",
+        "Its length at the fascia. Empty: the house, out to the fascia at a hip.",
         feet(Feet, 4.0, 200.0),
         Shape,
         Nothing,
