@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use framing::bracing::BracingKind;
+use framing::layout::LayoutKind;
 use framing::member::MemberKind;
 use framing::quick::{QuickKind, derive};
 use framing::reply::WorkingReply;
@@ -273,6 +274,23 @@ fn uplift_of_a_wall_on_a_headland() {
             ("uplift_opening", "6'"),
             ("bolt_washer", "plate"),
             ("bolt_every", "32\""),
+        ]
+    ));
+}
+
+#[test]
+fn a_wall_with_a_door_and_a_window() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::WallLayout,
+        &[
+            ("plate_long", "22' 6\""),
+            ("plate_openings", "door 3' 2\" x 6' 10\" at 4'\nwindow 5' x 4' at 12' 6\", sill 2' 10\", jacks 2"),
+            ("plate_height_by", "ceiling"),
+            ("plate_strap", "3/4"),
+            ("plate_left", "three"),
+            ("plate_posts", "3 at 20'"),
+            ("plate_braced", "8' to 12' posts 2"),
+            ("plate_panel_long", "9"),
         ]
     ));
 }

@@ -12,7 +12,7 @@ mod ends;
 mod frame;
 mod hold_down;
 mod layers;
-mod lists;
+pub(crate) mod lists;
 mod nail;
 mod nail_joint;
 mod nail_schedule;

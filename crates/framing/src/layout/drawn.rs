@@ -3,6 +3,8 @@
 use layout::roof::Stick;
 use measure::{Angle, Length};
 
+use super::drawn_plates::DrawnPlates;
+
 /// What is drawn of a layout.
 #[derive(Clone, Debug, PartialEq)]
 pub enum DrawnLayout {
@@ -10,6 +12,8 @@ pub enum DrawnLayout {
     Rafter(Box<DrawnRafterCut>),
     /// A hip, a valley or a jack on the horses, and its corner in plan.
     Hip(Box<DrawnHip>),
+    /// A wall, and its plate as it is marked.
+    Plates(Box<DrawnPlates>),
 }
 
 /// A stick with its marks.

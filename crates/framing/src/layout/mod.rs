@@ -5,12 +5,19 @@
 
 mod common_rafter;
 pub mod drawn;
+pub mod drawn_plates;
 mod hip_valley;
 mod jack;
+mod lined;
 mod roof_inputs;
 mod say;
+mod tape;
+mod wall_inputs;
+mod wall_layout;
+mod wall_openings;
+mod wall_tables;
 
-use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS};
+use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -24,6 +31,8 @@ pub enum LayoutKind {
     HipValleyCuts,
     /// The jacks along a hip or a valley.
     Jack,
+    /// The plates of a wall, and what stands on them.
+    WallLayout,
 }
 
 /// What the length of a common rafter is.
@@ -32,17 +41,20 @@ pub const RIDGE_TO_HEEL: &str = "from ridge cut to heel, along the top edge";
 pub const TOP_CUT_TO_HEEL: &str = "from top cut to heel, along the middle";
 /// What the common difference is.
 pub const FROM_ONE_JACK_TO_THE_NEXT: &str = "from one jack to the next";
+/// What the studs of a wall are.
+pub const PLATE_TO_PLATE: &str = "from plate to plate";
 
 impl QuickKind for LayoutKind {
-    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack];
+    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::WallLayout];
 
-    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS];
+    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
             Self::CommonRafter => "common_rafter",
             Self::HipValleyCuts => "hip_valley_cuts",
             Self::Jack => "jack",
+            Self::WallLayout => "wall_layout",
         }
     }
 
@@ -51,6 +63,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => "Common rafter",
             Self::HipValleyCuts => "Hip, valley",
             Self::Jack => "Jack rafters",
+            Self::WallLayout => "Wall layout",
         }
     }
 
@@ -59,6 +72,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::FIELDS,
             Self::HipValleyCuts => hip_valley::FIELDS,
             Self::Jack => jack::FIELDS,
+            Self::WallLayout => wall_layout::FIELDS,
         }
     }
 
@@ -67,8 +81,9 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::answer(reading),
             Self::HipValleyCuts => hip_valley::answer(reading),
             Self::Jack => jack::answer(reading),
+            Self::WallLayout => wall_layout::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, WallLayout);

@@ -1,8 +1,11 @@
 //! How Layout is shown: which of its inputs speak, and its pictures.
 
+mod figures;
 mod plan;
+mod plate;
 mod rafter;
 mod stick;
+mod wall;
 
 use framing::layout::LayoutKind;
 use framing::layout::drawn::DrawnLayout;
@@ -22,6 +25,9 @@ impl Shown for LayoutKind {
 
     fn speaks(self, id: &str, reading: &Reading) -> bool {
         let meets = reading.word("ridge_meets").unwrap_or_default();
+        if self == Self::WallLayout {
+            return wall::speaks(id, reading);
+        }
         match id {
             "ridge_thick" | "ridge_deep" => meets != "rafter",
             "ridge_seat" => meets == "beam_top",
@@ -43,6 +49,7 @@ impl Shown for LayoutKind {
         match &reply.drawn {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => stick::picture(&drawn.cut, reply),
+            Drawn::Layout(DrawnLayout::Plates(drawn)) => wall::picture(drawn),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }
@@ -51,6 +58,7 @@ impl Shown for LayoutKind {
         match &reply.drawn {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => Some(rafter::picture(drawn)),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => Some(plan::picture(&drawn.plan)),
+            Drawn::Layout(DrawnLayout::Plates(drawn)) => Some(plate::picture(drawn)),
             _ => None,
         }
     }
