@@ -294,3 +294,20 @@ fn a_wall_with_a_door_and_a_window() {
         ]
     ));
 }
+
+#[test]
+fn a_floor_with_a_stair_and_a_wall_on_it() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::FloorLayout,
+        &[
+            ("joists_long", "28'"),
+            ("joists_deep", "15' 6\""),
+            ("joists_openings", "3' 6\" x 10' at 12', in 2'"),
+            ("joists_stick", "made"),
+            ("joists_near", "hangers"),
+            ("joists_walls", "20' spread 4\""),
+            ("joists_loads", "2 at 6' x 15' 5\""),
+            ("joists_rows", "1"),
+        ]
+    ));
+}

@@ -94,6 +94,8 @@ pub enum CheckRequest {
     Jack(Box<QuickCase<layout::Jack>>),
     /// The plates of a wall, and what stands on them.
     WallLayout(Box<QuickCase<layout::WallLayout>>),
+    /// The joists of a floor, and the panels on them.
+    FloorLayout(Box<QuickCase<layout::FloorLayout>>),
 }
 
 /// What one line answers.
@@ -168,6 +170,8 @@ pub enum CheckResponse {
     Jack(Box<QuickReply>),
     /// The plates of a wall, and what stands on them.
     WallLayout(Box<QuickReply>),
+    /// The joists of a floor, and the panels on them.
+    FloorLayout(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -232,6 +236,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::HipValleyCuts(case) => of_quick(case, CheckResponse::HipValleyCuts),
         CheckRequest::Jack(case) => of_quick(case, CheckResponse::Jack),
         CheckRequest::WallLayout(case) => of_quick(case, CheckResponse::WallLayout),
+        CheckRequest::FloorLayout(case) => of_quick(case, CheckResponse::FloorLayout),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -307,6 +312,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<layout::HipValleyCuts>(),
         Kind::of_quick::<layout::Jack>(),
         Kind::of_quick::<layout::WallLayout>(),
+        Kind::of_quick::<layout::FloorLayout>(),
     ]
 }
 

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use framing::field::{Kind, WALL_LAYOUT_FIELDS};
+use framing::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, Kind, WALL_LAYOUT_FIELDS};
 use framing::layout::LayoutKind;
 use framing::quick::reply::QuickReply;
 use framing::quick::{QuickKind as _, derive};
@@ -27,6 +27,11 @@ fn answered(kind: LayoutKind, fields: &[(&str, &str)]) -> QuickReply {
 #[track_caller]
 fn wall(fields: &[(&str, &str)]) -> QuickReply {
     answered(LayoutKind::WallLayout, fields)
+}
+
+#[track_caller]
+fn floor(fields: &[(&str, &str)]) -> QuickReply {
+    answered(LayoutKind::FloorLayout, fields)
 }
 
 /// The one refusal: its input, and the sentence.
@@ -242,6 +247,18 @@ fn wrong(id: &str) -> &'static [&'static str] {
         ],
         "plate_inner" => &["far", ",", "-4'", "900'", "1,1,1,1,1,1,1,1,1,1,1,1,1"],
         "plate_posts" => &["10'", "three at 4'", "0 at 4'", "9 at 4'", "2 at", "2 at far", ","],
+        "joists_openings" => &[
+            "3' x 10'",
+            "3' at 4' in 2'",
+            "wide x 10' at 4' in 2'",
+            "3' x 10' at 4' in 2' plies 5",
+            "3' x 10' at 4' at 5' in 2'",
+            "3' x 2 in at 4' in 2'",
+            "3' x 10' at 23' in 2'",
+            "3' x 10' at 4' in 6'",
+        ],
+        "joists_walls" => &["far", ",", "30'", "12' spread wide", "12' spread 20"],
+        "joists_loads" => &["12'", "2 at 12'", "none at 12' x 0'", "13 at 12' x 0'", "2 at 30' x 0'", ","],
         "plate_braced" => &["4'", "0 to", "0 to 4' posts none", "0 to 4' posts 9", "4' to 2'", ","],
         _ => &[],
     }
@@ -250,7 +267,9 @@ fn wrong(id: &str) -> &'static [&'static str] {
 /// Bad texts at every input alone are refused where they were typed, with what is taken.
 #[test]
 fn nonsense_is_refused_with_what_is_taken() {
-    for spec in WALL_LAYOUT_FIELDS {
+    let of = |kind: LayoutKind, specs: &'static [FieldSpec]| specs.iter().map(move |spec| (kind, spec));
+    let all = of(LayoutKind::WallLayout, WALL_LAYOUT_FIELDS).chain(of(LayoutKind::FloorLayout, FLOOR_LAYOUT_FIELDS));
+    for (kind, spec) in all {
         let texts = match spec.kind {
             Kind::Name | Kind::Lines => wrong(spec.id),
             Kind::Length { .. } => &["-6'", "4000'", "wide", "6 psf", "NaN"],
@@ -259,13 +278,78 @@ fn nonsense_is_refused_with_what_is_taken() {
         };
         assert!(!texts.is_empty(), "{} has no bad text here", spec.id);
         for text in texts {
-            let (field, problem) = refused(LayoutKind::WallLayout, &[(spec.id, text)]);
+            let (field, problem) = refused(kind, &[(spec.id, text)]);
             assert_eq!(field, spec.id, "{text:?}");
-            let told = problem.ends_with('.') && ["taken", "Write", "write"].iter().any(|word| problem.contains(word));
-            // The braced piece that ends before it begins is the core's to refuse.
-            assert!(told || problem.contains("must lie on the wall"), "{text:?}: {problem}");
+            let told = ["taken", "Write", "write", "must lie on", "it may lie from", "The nearest place with room is"];
+            assert!(problem.ends_with('.') && told.iter().any(|words| problem.contains(words)), "{text:?}: {problem}");
         }
     }
+}
+
+/// Source: the sheet's part C: joists = (length - 1.5) / spacing, rounded up, and one: 40 ft at 16 in has 31; the first near
+/// edge at 15-1/4. 28 x 40 ft: 35 sheets by area, 7 rows of 5 are 35.
+#[test]
+fn joists_and_sheets_of_the_sheet_s_floor() {
+    let reply = floor(&[("joists_long", "40'"), ("joists_deep", "28'")]);
+    assert_eq!((reply.size.as_str(), reply.verdict.as_str()), ("31 joists, 27' 9\"", "from end to end"));
+    near(&reply, "joists", 31.0);
+    near(&reply, "first_pull_in", 15.25);
+    near(&reply, "rows", 7.0);
+    near(&reply, "panels", 35.0);
+    // Source: the same: a tube of 28 fl oz gives 85.8 ft of a 1/4 in bead.
+    let tubes = (reply.fact("adhesive_in").unwrap() / 12.0 / 85.8).ceil();
+    near(&reply, "tubes", tubes);
+}
+
+/// Source: the sheet's part C: flush with a beam, a joist is the clear length less 1/16 to 1/8 in for each hanger.
+#[test]
+fn joists_in_hangers() {
+    let of =
+        [("joists_deep", "12'"), ("joists_near", "hangers"), ("joists_far", "hangers"), ("joists_hanger_gap", "1/8")];
+    let reply = floor(&of);
+    near(&reply, "joist_in", 144.0 - 0.25);
+    near(&reply, "hangers", 2.0 * reply.fact("joists").unwrap());
+}
+
+/// Source: IRC 2021 R502.10 (from memory): over 4 ft of header trimmers and headers are doubled, over 6 ft the header hangs.
+#[test]
+fn openings_by_the_length_of_their_header() {
+    let narrow = floor(&[("joists_openings", "4' x 6' at 10', in 4'")]);
+    let wide = floor(&[("joists_openings", "7' x 6' at 10', in 4'")]);
+    let of = |reply: &QuickReply, piece: &str| count(reply, piece).into_iter().map(|cut| cut.1).collect::<Vec<_>>();
+    assert_eq!((of(&narrow, "trimmer"), of(&narrow, "header")), (vec!["2".to_owned()], vec!["2".to_owned()]));
+    assert_eq!((of(&wide, "trimmer"), of(&wide, "header")), (vec!["4".to_owned()], vec!["4".to_owned()]));
+    assert!(column(&wide, "Hangers", 0).iter().any(|what| what.starts_with("header over 6'")));
+    let drawn = floor(&[("joists_openings", "4' x 6' at 10', in 4', plies 2")]);
+    assert_eq!(of(&drawn, "trimmer"), ["4"]);
+}
+
+/// Field case 69: 14 in joists at 19.2 in under a loaded wall: blocks of 14-1/16 in, and wood down to the bearing.
+#[test]
+fn squash_blocks_under_a_loaded_wall() {
+    let of = [
+        ("joists_every", "19.2"),
+        ("joists_stick", "made"),
+        ("joists_made_deep", "14"),
+        ("joists_loads", "2 at 8' x 7', 2 at 9' 8\" x 7'"),
+    ];
+    let reply = floor(&of);
+    near(&reply, "squash_block_in", 14.0625);
+    assert_eq!(count(&reply, "squash block"), [("1' 2-1/16\"".to_owned(), "4".to_owned())]);
+    let says = reply.action.iter().find(|says| says.starts_with("Squash blocks of 14-1/16\"")).unwrap();
+    assert!(says.contains("down to the bearing") && says.contains("before the ceiling closes"), "{says}");
+}
+
+/// Hooked on the right end, openings stand where they stood; a line that is refused is named.
+#[test]
+fn a_floor_from_the_other_end() {
+    let of = [("joists_openings", "3' x 6' at 4', in 4'"), ("joists_hook", "right")];
+    let reply = floor(&of);
+    assert!(reply.action.iter().any(|says| says.starts_with("Opening from 204\" to 240\"")), "{:?}", reply.action);
+    let two = [("joists_openings", "3' x 6' at 4', in 4'\n\n3' x 6' at 5', in 4'")];
+    let (field, problem) = refused(LayoutKind::FloorLayout, &two);
+    assert_eq!(field, "joists_openings");
+    assert!(problem.starts_with("Line 3: "), "{problem}");
 }
 
 proptest! {
@@ -274,10 +358,13 @@ proptest! {
     /// Any text in any input is answered, or refused with a sentence; every number of an answer is finite.
     #[test]
     fn any_text_is_answered_or_refused(
-        field in 0..WALL_LAYOUT_FIELDS.len(),
-        text in "(door|window|opening|[0-9]|at|to|sill|x|'|\"| |,|\n|-|/|posts|\\PC){0,24}",
+        field in 0..WALL_LAYOUT_FIELDS.len() + FLOOR_LAYOUT_FIELDS.len(),
+        text in "(door|window|opening|[0-9]|at|to|in|sill|x|'|\"| |,|\n|-|/|posts|spread|\\PC){0,24}",
     ) {
-        let outcome = derive(LayoutKind::WallLayout, &case(&[(WALL_LAYOUT_FIELDS[field].id, text.as_str())]), &Nothing);
+        let walls = WALL_LAYOUT_FIELDS.iter().map(|spec| (LayoutKind::WallLayout, spec.id));
+        let floors = FLOOR_LAYOUT_FIELDS.iter().map(|spec| (LayoutKind::FloorLayout, spec.id));
+        let (kind, id) = walls.chain(floors).nth(field).unwrap();
+        let outcome = derive(kind, &case(&[(id, text.as_str())]), &Nothing);
         for refusal in outcome.refusals() {
             prop_assert!(refusal.problem.ends_with('.'), "{}", refusal.problem);
         }

@@ -7,7 +7,7 @@ use framing::quick::QuickKind as _;
 use view::layout::LayoutScreen;
 use view::model::State;
 use view::quick::{screen, write};
-use view::scene::{Mark, Scene};
+use view::scene::{Ink, Mark, Scene};
 
 type Fields = BTreeMap<String, String>;
 type Typed = &'static [(&'static str, &'static str)];
@@ -23,7 +23,22 @@ fn shown(kind: LayoutKind, of: Typed) -> LayoutScreen {
 const OPENINGS: &str =
     "door 3' 2\" x 6' 10\" at 4'\nwindow 5' x 4' at 9', sill 2' 10\", jacks 2\nwindow 2' x 2' at 20', sill 4'";
 
-const CASES: [(LayoutKind, Typed); 7] = [
+const CASES: [(LayoutKind, Typed); 11] = [
+    (LayoutKind::FloorLayout, &[]),
+    (
+        LayoutKind::FloorLayout,
+        &[
+            ("joists_long", "28'"),
+            ("joists_openings", "3' 6\" x 8' at 12', in 3'"),
+            ("joists_walls", "20' spread 4\""),
+            ("joists_loads", "2 at 8' x 2 in"),
+            ("joists_near", "hangers"),
+            ("joists_hook", "right"),
+            ("joists_beyond", "4"),
+        ],
+    ),
+    (LayoutKind::FloorLayout, &[("joists_long", "200'"), ("joists_every", "12"), ("joists_rows", "2")]),
+    (LayoutKind::FloorLayout, &[("joists_long", "3'"), ("joists_deep", "40'"), ("joists_panels", "no")]),
     (LayoutKind::WallLayout, &[]),
     (LayoutKind::WallLayout, &[("plate_long", "2'"), ("plate_pull", "far")]),
     (LayoutKind::WallLayout, &[("plate_long", "36'"), ("plate_openings", OPENINGS), ("plate_laps", "over")]),
@@ -133,6 +148,19 @@ fn the_main_pulls_are_written() {
         }
     }
     assert!(labels(wall).iter().any(|(_, text, upright)| text.contains("6' 8\"") && !upright || text.contains(" x ")));
+}
+
+/// A floor has its openings, what carries is told from what does not, and the main pulls stand below.
+#[test]
+fn a_floor_in_plan() {
+    let of: Typed = &[("joists_long", "20'"), ("joists_openings", "6' x 5' at 8', in 4'"), ("joists_walls", "17'")];
+    let shown = shown(LayoutKind::FloorLayout, of);
+    let carries = shown.picture.marks.iter().filter(|mark| matches!(mark, Mark::Shape { ink: Ink::Carries, .. }));
+    assert_eq!(carries.count(), 2 * 2 + 2, "trimmers and the joists under the wall");
+    let texts: Vec<&str> = labels(&shown.picture).into_iter().map(|(_, text, _)| text).collect();
+    for text in ["0\"", "96\"", "168\"", "240\"", "6' 0\"", "5' 0\""] {
+        assert!(texts.contains(&text), "{text}: {texts:?}");
+    }
 }
 
 /// What says nothing is not asked.

@@ -3,6 +3,7 @@
 use layout::roof::Stick;
 use measure::{Angle, Length};
 
+use super::drawn_joists::DrawnJoists;
 use super::drawn_plates::DrawnPlates;
 
 /// What is drawn of a layout.
@@ -14,6 +15,8 @@ pub enum DrawnLayout {
     Hip(Box<DrawnHip>),
     /// A wall, and its plate as it is marked.
     Plates(Box<DrawnPlates>),
+    /// A floor in plan.
+    Joists(Box<DrawnJoists>),
 }
 
 /// A stick with its marks.

@@ -5,7 +5,11 @@
 
 mod common_rafter;
 pub mod drawn;
+pub mod drawn_joists;
 pub mod drawn_plates;
+mod floor_inputs;
+mod floor_layout;
+mod floor_tables;
 mod hip_valley;
 mod jack;
 mod lined;
@@ -17,7 +21,7 @@ mod wall_layout;
 mod wall_openings;
 mod wall_tables;
 
-use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
+use crate::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -33,6 +37,8 @@ pub enum LayoutKind {
     Jack,
     /// The plates of a wall, and what stands on them.
     WallLayout,
+    /// The joists of a floor, and the panels on them.
+    FloorLayout,
 }
 
 /// What the length of a common rafter is.
@@ -43,11 +49,14 @@ pub const TOP_CUT_TO_HEEL: &str = "from top cut to heel, along the middle";
 pub const FROM_ONE_JACK_TO_THE_NEXT: &str = "from one jack to the next";
 /// What the studs of a wall are.
 pub const PLATE_TO_PLATE: &str = "from plate to plate";
+/// What the joists of a floor are.
+pub const END_TO_END: &str = "from end to end";
 
 impl QuickKind for LayoutKind {
-    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::WallLayout];
+    const ALL: &'static [Self] =
+        &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::WallLayout, Self::FloorLayout];
 
-    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS];
+    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS, FLOOR_LAYOUT_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
@@ -55,6 +64,7 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => "hip_valley_cuts",
             Self::Jack => "jack",
             Self::WallLayout => "wall_layout",
+            Self::FloorLayout => "floor_layout",
         }
     }
 
@@ -64,6 +74,7 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => "Hip, valley",
             Self::Jack => "Jack rafters",
             Self::WallLayout => "Wall layout",
+            Self::FloorLayout => "Floor layout",
         }
     }
 
@@ -73,6 +84,7 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => hip_valley::FIELDS,
             Self::Jack => jack::FIELDS,
             Self::WallLayout => wall_layout::FIELDS,
+            Self::FloorLayout => floor_layout::FIELDS,
         }
     }
 
@@ -82,8 +94,9 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => hip_valley::answer(reading),
             Self::Jack => jack::answer(reading),
             Self::WallLayout => wall_layout::answer(reading),
+            Self::FloorLayout => floor_layout::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, WallLayout);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, WallLayout, FloorLayout);

@@ -1,6 +1,7 @@
 //! How Layout is shown: which of its inputs speak, and its pictures.
 
 mod figures;
+mod floor;
 mod plan;
 mod plate;
 mod rafter;
@@ -25,8 +26,10 @@ impl Shown for LayoutKind {
 
     fn speaks(self, id: &str, reading: &Reading) -> bool {
         let meets = reading.word("ridge_meets").unwrap_or_default();
-        if self == Self::WallLayout {
-            return wall::speaks(id, reading);
+        match self {
+            Self::WallLayout => return wall::speaks(id, reading),
+            Self::FloorLayout => return floor::speaks(id, reading),
+            _ => {}
         }
         match id {
             "ridge_thick" | "ridge_deep" => meets != "rafter",
@@ -50,6 +53,7 @@ impl Shown for LayoutKind {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Plates(drawn)) => wall::picture(drawn),
+            Drawn::Layout(DrawnLayout::Joists(drawn)) => floor::picture(drawn),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }

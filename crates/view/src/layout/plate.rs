@@ -10,16 +10,16 @@ use super::figures::Row;
 use crate::pen::{Pen, rectangle};
 use crate::scene::{Ink, Mark, Scene, Weight};
 
-/// A row is about so long, inches, where three of them are enough.
+/// A row is about so long, inches, where five of them are enough.
 const ROW: f64 = 144.0;
 /// More rows than these are not read on a phone: longer walls have longer rows.
-const MOST_ROWS: f64 = 3.0;
+const MOST_ROWS: f64 = 5.0;
 /// Pixels of a phone: the width of a row, of a plate in it, and of a row with its pulls.
 const WIDTH: f64 = 300.0;
 const PLATE: f64 = 14.0;
-const HIGH: f64 = 74.0;
+const HIGH: f64 = 94.0;
 /// The middle of a pull below its plate's top.
-const PULL_AT: f64 = 44.0;
+const PULL_AT: f64 = 54.0;
 
 /// This drawing is in pixels of a phone: along the plate to scale, across it not.
 pub(super) fn picture(drawn: &DrawnPlates) -> Scene {
@@ -28,8 +28,8 @@ pub(super) fn picture(drawn: &DrawnPlates) -> Scene {
     let each = length / rows;
     // A short plate is drawn as a row of 4 ft at the most, so that its studs stay thin.
     let scale = WIDTH / each.max(48.0);
-    let mut pen = Pen::new((0.0, 0.0), (WIDTH, HIGH * rows));
-    pen.margin(10.0, 8.0, 2.0);
+    let mut pen = Pen::within((0.0, 0.0), (WIDTH, HIGH * rows), (WIDTH, HIGH * rows));
+    pen.margin(10.0, 8.0, 0.0);
     for row in 0..rows as u32 {
         let from = each * f64::from(row);
         let strip = Strip { drawn, from, to: from + each, scale, top: HIGH * f64::from(row) };

@@ -6,14 +6,9 @@ use framing::words;
 use layout::wall::{Lay, Opening, Part, Piece, Sheet};
 use measure::Length;
 
-use super::figures::{Row, UPRIGHT, fits};
+use super::figures::{EDGE, PULL_AT, PULLS, ROOM, Row, size};
 use crate::pen::{Pen, crossed, rectangle};
 use crate::scene::{Ink, Mark, Scene, Weight};
-
-/// Pixels of paper below the wall, for pulls that run up.
-const PULLS: f64 = 74.0;
-/// Where the middle of a pull is below the wall.
-const PULL_AT: f64 = 40.0;
 
 /// Whether an input has something to say of this wall.
 pub(super) fn speaks(id: &str, reading: &Reading) -> bool {
@@ -39,8 +34,8 @@ pub(super) fn picture(drawn: &DrawnPlates) -> Scene {
     let left = drawn.laid.pieces.iter().map(|piece| drawn.span(piece).0).fold(0.0, f64::min);
     let right = drawn.laid.pieces.iter().map(|piece| drawn.span(piece).1).fold(length, f64::max);
     let lowest = wall.sheets.as_ref().map_or(0.0, |sheets| -sheets.bottom.inches()).max(0.0);
-    let mut pen = Pen::new((left, -height), (right - left, height + lowest));
-    pen.margin(12.0, 12.0, PULLS);
+    let mut pen = Pen::within((left, -height), (right - left, height + lowest), ROOM);
+    pen.margin(EDGE, EDGE, PULLS);
     for piece in &drawn.laid.pieces {
         stand(&mut pen, drawn, piece);
     }
@@ -48,7 +43,7 @@ pub(super) fn picture(drawn: &DrawnPlates) -> Scene {
         edges(&mut pen, drawn, sheet);
     }
     for opening in &wall.openings {
-        size(&mut pen, drawn, opening);
+        rough_size(&mut pen, drawn, opening);
     }
     pulls(&mut pen, drawn, lowest);
     pen.scene(alt(drawn))
@@ -107,22 +102,11 @@ fn edges(pen: &mut Pen, drawn: &DrawnPlates, sheet: &Sheet) {
 }
 
 /// The rough size of an opening, in it, where there is room.
-fn size(pen: &mut Pen, drawn: &DrawnPlates, opening: &Opening) {
+fn rough_size(pen: &mut Pen, drawn: &DrawnPlates, opening: &Opening) {
     let (left, right) = drawn.between(opening.from, opening.from + opening.width);
     let sill = opening.sill.unwrap_or(Length::ZERO);
-    let (top, bottom) = (-opening.head.inches(), -sill.inches());
-    let (width, height) = (words::length(opening.width), words::length(opening.head - sill));
-    let middle = ((left + right) / 2.0, f64::midpoint(top, bottom));
-    let whole = format!("{width} x {height}");
-    let line = pen.paper(UPRIGHT / 2.0);
-    if fits(pen, &whole, right - left) {
-        pen.label(middle, &whole);
-    } else if fits(pen, &height, right - left) && fits(pen, &width, right - left) && bottom - top > 4.0 * line {
-        pen.label((middle.0, middle.1 - line), &width);
-        pen.label((middle.0, middle.1 + line), &height);
-    } else if fits(pen, &whole, bottom - top) && right - left > 2.0 * line {
-        pen.marks.push(Mark::Label { at: middle, text: whole, upright: true });
-    }
+    let measures = [opening.width, opening.head - sill].map(words::length);
+    size(pen, (left, -opening.head.inches(), right, -sill.inches()), measures);
 }
 
 /// Ends and edges of openings first, then as many studs as find room.
