@@ -125,7 +125,8 @@ fn joist_length(floor: &Floor) -> Length {
 
 /// Corner to corner, out to out.
 fn diagonal(floor: &Floor) -> Length {
-    Length::from_inches(floor.length.inches().hypot(floor.width.inches()))
+    let square = |side: Length| side.inches() * side.inches();
+    Length::from_inches((square(floor.length) + square(floor.width)).sqrt())
 }
 
 fn facts(floor: &Floor, laid: &LaidFloor) -> Vec<FactReply> {

@@ -1,7 +1,7 @@
 //! Layout: from what was typed to what is marked and cut, one file a kind.
 //!
 //! Where to look: [`LayoutKind`] has the kinds and their inputs; [`drawn`] what is drawn of them; `say` writes angles and
-//! marks as a carpenter reads them.
+//! marks as a carpenter reads them, `lined` reads several lines, and `tape` has what walls and floors say alike.
 
 mod common_rafter;
 pub mod drawn;
@@ -19,6 +19,7 @@ mod tape;
 mod wall_inputs;
 mod wall_layout;
 mod wall_openings;
+mod wall_steps;
 mod wall_tables;
 
 use crate::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
