@@ -368,3 +368,37 @@ fn sheets_of_a_plane_from_a_valley_to_a_hip() {
         ]
     ));
 }
+
+#[test]
+fn a_wall_with_a_door_and_a_window() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::WallLayout,
+        &[
+            ("plate_long", "22' 6\""),
+            ("plate_openings", "door 3' 2\" x 6' 10\" at 4'\nwindow 5' x 4' at 12' 6\", sill 2' 10\", jacks 2"),
+            ("plate_height_by", "ceiling"),
+            ("plate_strap", "3/4"),
+            ("plate_left", "three"),
+            ("plate_posts", "3 at 20'"),
+            ("plate_braced", "8' to 12' posts 2"),
+            ("plate_panel_long", "9"),
+        ]
+    ));
+}
+
+#[test]
+fn a_floor_with_a_stair_and_a_wall_on_it() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::FloorLayout,
+        &[
+            ("joists_long", "28'"),
+            ("joists_deep", "15' 6\""),
+            ("joists_openings", "3' 6\" x 10' at 12', in 2'"),
+            ("joists_stick", "made"),
+            ("joists_near", "hangers"),
+            ("joists_walls", "20' spread 4\""),
+            ("joists_loads", "2 at 6' x 15' 5\""),
+            ("joists_rows", "1"),
+        ]
+    ));
+}

@@ -96,6 +96,10 @@ pub enum CheckRequest {
     Jack(Box<QuickCase<layout::Jack>>),
     /// The sheets of one roof plane.
     RoofSheathing(Box<QuickCase<layout::RoofSheathing>>),
+    /// The plates of a wall, and what stands on them.
+    WallLayout(Box<QuickCase<layout::WallLayout>>),
+    /// The joists of a floor, and the panels on them.
+    FloorLayout(Box<QuickCase<layout::FloorLayout>>),
 }
 
 /// What one line answers.
@@ -172,6 +176,10 @@ pub enum CheckResponse {
     Jack(Box<QuickReply>),
     /// The sheets of one roof plane.
     RoofSheathing(Box<QuickReply>),
+    /// The plates of a wall, and what stands on them.
+    WallLayout(Box<QuickReply>),
+    /// The joists of a floor, and the panels on them.
+    FloorLayout(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -237,6 +245,8 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::HipValleyCuts(case) => of_quick(case, CheckResponse::HipValleyCuts),
         CheckRequest::Jack(case) => of_quick(case, CheckResponse::Jack),
         CheckRequest::RoofSheathing(case) => of_quick(case, CheckResponse::RoofSheathing),
+        CheckRequest::WallLayout(case) => of_quick(case, CheckResponse::WallLayout),
+        CheckRequest::FloorLayout(case) => of_quick(case, CheckResponse::FloorLayout),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -312,6 +322,8 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<layout::HipValleyCuts>(),
         Kind::of_quick::<layout::Jack>(),
         Kind::of_quick::<layout::RoofSheathing>(),
+        Kind::of_quick::<layout::WallLayout>(),
+        Kind::of_quick::<layout::FloorLayout>(),
     ]
 }
 

@@ -29,6 +29,12 @@ impl Pen {
         Self { left, top, right: left + width, bottom: top + height, pixel, marks: Vec::new() }
     }
 
+    /// A drawing of something so large, in a room of so many pixels that its margins leave free.
+    pub(crate) fn within((left, top): (f64, f64), (width, height): (f64, f64), (across, down): (f64, f64)) -> Self {
+        let pixel = (width / across).max(height / down).max(1e-3);
+        Self { left, top, right: left + width, bottom: top + height, pixel, marks: Vec::new() }
+    }
+
     /// So many pixels of a phone, in inches of the drawing.
     pub(crate) fn paper(&self, pixels: f64) -> f64 {
         pixels * self.pixel

@@ -33,7 +33,11 @@ fn parts(reading: &mut Reading, id: &'static str) -> Option<Vec<String>> {
 }
 
 /// Each part read; what is wrong with the first that cannot be is said.
-fn each<T>(reading: &mut Reading, id: &'static str, mut read: impl FnMut(&str) -> Result<T, String>) -> Option<Vec<T>> {
+pub(crate) fn each<T>(
+    reading: &mut Reading,
+    id: &'static str,
+    mut read: impl FnMut(&str) -> Result<T, String>,
+) -> Option<Vec<T>> {
     let parts = parts(reading, id)?;
     match parts.iter().map(|part| read(part)).collect() {
         Ok(values) => Some(values),
@@ -45,11 +49,12 @@ fn each<T>(reading: &mut Reading, id: &'static str, mut read: impl FnMut(&str) -
 }
 
 /// Lengths, a bare number in feet, from the least to the most that is taken.
-pub(super) fn lengths(reading: &mut Reading, id: &'static str, (least, most): (f64, f64)) -> Option<Vec<Length>> {
+pub(crate) fn lengths(reading: &mut Reading, id: &'static str, (least, most): (f64, f64)) -> Option<Vec<Length>> {
     each(reading, id, |part| length(part, (least, most)))
 }
 
-fn length(part: &str, (least, most): (f64, f64)) -> Result<Length, String> {
+/// A length, a bare number in feet, from the least to the most that is taken, feet.
+pub(crate) fn length(part: &str, (least, most): (f64, f64)) -> Result<Length, String> {
     let read = read_length(part, LengthUnit::Feet).map_err(|problem| problem.to_string())?.length;
     if (least..=most).contains(&read.feet()) {
         return Ok(read);

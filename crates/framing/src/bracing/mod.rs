@@ -16,7 +16,7 @@ mod hold_down;
 mod layers;
 mod lean;
 mod level_joints;
-mod lists;
+pub(crate) mod lists;
 mod nail;
 mod nail_joint;
 mod nail_schedule;

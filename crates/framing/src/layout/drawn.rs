@@ -3,6 +3,9 @@
 use layout::roof::Stick;
 use measure::{Angle, Length};
 
+use super::drawn_joists::DrawnJoists;
+use super::drawn_plates::DrawnPlates;
+
 /// What is drawn of a layout.
 #[derive(Clone, Debug, PartialEq)]
 pub enum DrawnLayout {
@@ -12,6 +15,10 @@ pub enum DrawnLayout {
     Hip(Box<DrawnHip>),
     /// A plane with its sheets.
     Sheathing(Box<DrawnSheathing>),
+    /// A wall, and its plate as it is marked.
+    Plates(Box<DrawnPlates>),
+    /// A floor in plan.
+    Joists(Box<DrawnJoists>),
 }
 
 /// A roof plane laid flat, its eave below.

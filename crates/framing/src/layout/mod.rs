@@ -1,17 +1,29 @@
 //! Layout: from what was typed to what is marked and cut, one file a kind.
 //!
 //! Where to look: [`LayoutKind`] has the kinds and their inputs; [`drawn`] what is drawn of them; `say` writes angles and
-//! marks as a carpenter reads them.
+//! marks as a carpenter reads them, `lined` reads several lines, and `tape` has what walls and floors say alike.
 
 mod common_rafter;
 pub mod drawn;
+pub mod drawn_joists;
+pub mod drawn_plates;
+mod floor_inputs;
+mod floor_layout;
+mod floor_tables;
 mod hip_valley;
 mod jack;
+mod lined;
 mod roof_inputs;
 mod say;
 mod sheathing;
+mod tape;
+mod wall_inputs;
+mod wall_layout;
+mod wall_openings;
+mod wall_steps;
+mod wall_tables;
 
-use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS};
+use crate::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -27,6 +39,10 @@ pub enum LayoutKind {
     Jack,
     /// The sheets of one roof plane.
     RoofSheathing,
+    /// The plates of a wall, and what stands on them.
+    WallLayout,
+    /// The joists of a floor, and the panels on them.
+    FloorLayout,
 }
 
 /// What the length of a common rafter is.
@@ -37,11 +53,22 @@ pub const TOP_CUT_TO_HEEL: &str = "from top cut to heel, along the middle";
 pub const FROM_ONE_JACK_TO_THE_NEXT: &str = "from one jack to the next";
 /// What the count of sheets is.
 pub const SHEETS_TO_BUY: &str = "to buy for this side, without spares";
+/// What the studs of a wall are.
+pub const PLATE_TO_PLATE: &str = "from plate to plate";
+/// What the joists of a floor are.
+pub const END_TO_END: &str = "from end to end";
 
 impl QuickKind for LayoutKind {
-    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::RoofSheathing];
+    const ALL: &'static [Self] = &[
+        Self::CommonRafter,
+        Self::HipValleyCuts,
+        Self::Jack,
+        Self::RoofSheathing,
+        Self::WallLayout,
+        Self::FloorLayout,
+    ];
 
-    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS];
+    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS, FLOOR_LAYOUT_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
@@ -49,6 +76,8 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => "hip_valley_cuts",
             Self::Jack => "jack",
             Self::RoofSheathing => "roof_sheathing",
+            Self::WallLayout => "wall_layout",
+            Self::FloorLayout => "floor_layout",
         }
     }
 
@@ -58,6 +87,8 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => "Hip, valley",
             Self::Jack => "Jack rafters",
             Self::RoofSheathing => "Roof sheathing",
+            Self::WallLayout => "Wall layout",
+            Self::FloorLayout => "Floor layout",
         }
     }
 
@@ -67,6 +98,8 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => hip_valley::FIELDS,
             Self::Jack => jack::FIELDS,
             Self::RoofSheathing => sheathing::FIELDS,
+            Self::WallLayout => wall_layout::FIELDS,
+            Self::FloorLayout => floor_layout::FIELDS,
         }
     }
 
@@ -76,8 +109,10 @@ impl QuickKind for LayoutKind {
             Self::HipValleyCuts => hip_valley::answer(reading),
             Self::Jack => jack::answer(reading),
             Self::RoofSheathing => sheathing::answer(reading),
+            Self::WallLayout => wall_layout::answer(reading),
+            Self::FloorLayout => floor_layout::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, RoofSheathing);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, RoofSheathing, WallLayout, FloorLayout);

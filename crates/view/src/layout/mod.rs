@@ -1,10 +1,14 @@
 //! How Layout is shown: which of its inputs speak, and its pictures.
 
+mod figures;
+mod floor;
 mod place;
 mod plan;
+mod plate;
 mod rafter;
 mod sheathing;
 mod stick;
+mod wall;
 
 use framing::layout::LayoutKind;
 use framing::layout::drawn::DrawnLayout;
@@ -26,6 +30,8 @@ impl Shown for LayoutKind {
         let is = |input: &str, word: &str| reading.word(input) == Some(word);
         let gables = is("left_end", "gable") && is("right_end", "gable");
         match (self, id) {
+            (Self::WallLayout, id) => wall::speaks(id, reading),
+            (Self::FloorLayout, id) => floor::speaks(id, reading),
             (_, "fascia_thick") => reading.number("eave_overhang").is_some_and(|overhang| overhang > 0.0),
             (Self::HipValleyCuts, "ridge_thick") => is("hip_meets", "ridge"),
             (Self::HipValleyCuts, "ridge_meets" | "ridge_deep" | "ridge_seat" | "tail_cut") => false,
@@ -55,6 +61,8 @@ impl Shown for LayoutKind {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => stick::picture(&drawn.cut, reply),
             Drawn::Layout(DrawnLayout::Sheathing(drawn)) => sheathing::picture(drawn),
+            Drawn::Layout(DrawnLayout::Plates(drawn)) => wall::picture(drawn),
+            Drawn::Layout(DrawnLayout::Joists(drawn)) => floor::picture(drawn),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }
@@ -63,6 +71,7 @@ impl Shown for LayoutKind {
         match &reply.drawn {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => Some(rafter::picture(drawn)),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => Some(plan::picture(&drawn.plan)),
+            Drawn::Layout(DrawnLayout::Plates(drawn)) => Some(plate::picture(drawn)),
             _ => None,
         }
     }

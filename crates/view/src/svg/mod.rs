@@ -15,8 +15,9 @@ use crate::scene::{FieldId, Ink, Mark, Scene, Weight};
 
 /// Free edge around a picture, pixels: half a figure may stand beyond its line.
 const EDGE: f64 = 12.0;
-/// The room of a plate, pixels.
+/// The room of a plate, pixels: so wide, and so high or, where it is a high one, up to the most.
 const PLATE: (f64, f64) = (328.0, 230.0);
+const HIGHEST_PLATE: f64 = 540.0;
 /// The room of a vignette, pixels, and its edge.
 const VIGNETTE: (f64, f64, f64) = (72.0, 60.0, 2.0);
 
@@ -34,11 +35,13 @@ pub fn picture(scene: &Scene, room: (f64, f64), hand: FieldId) -> Markup {
 /// A scene as a picture of its own below the answer, as wide as a phone in the hand.
 #[must_use]
 pub fn plate(scene: &Scene) -> Markup {
-    let (width, height) = PLATE;
+    let (width, least) = PLATE;
+    let asks = (width - 2.0 * EDGE) * scene.height / scene.width.max(1e-6) + 2.0 * EDGE;
+    let height = if asks > least { asks.min(HIGHEST_PLATE).round() } else { least };
     html! {
         figure.plate {
             svg role="img" aria-label=(scene.alt) viewBox={ "0 0 " (width) " " (height) } {
-                (marks(scene, Fit::new(scene, PLATE, EDGE), ""))
+                (marks(scene, Fit::new(scene, (width, height), EDGE), ""))
             }
         }
     }
