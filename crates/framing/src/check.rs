@@ -92,6 +92,8 @@ pub enum CheckRequest {
     HipValleyCuts(Box<QuickCase<layout::HipValleyCuts>>),
     /// The jacks along a hip or a valley.
     Jack(Box<QuickCase<layout::Jack>>),
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping(Box<QuickCase<layout::Strapping>>),
 }
 
 /// What one line answers.
@@ -164,6 +166,8 @@ pub enum CheckResponse {
     HipValleyCuts(Box<QuickReply>),
     /// The jacks along a hip or a valley.
     Jack(Box<QuickReply>),
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -227,6 +231,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::CommonRafter(case) => of_quick(case, CheckResponse::CommonRafter),
         CheckRequest::HipValleyCuts(case) => of_quick(case, CheckResponse::HipValleyCuts),
         CheckRequest::Jack(case) => of_quick(case, CheckResponse::Jack),
+        CheckRequest::Strapping(case) => of_quick(case, CheckResponse::Strapping),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -301,6 +306,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<layout::CommonRafter>(),
         Kind::of_quick::<layout::HipValleyCuts>(),
         Kind::of_quick::<layout::Jack>(),
+        Kind::of_quick::<layout::Strapping>(),
     ]
 }
 

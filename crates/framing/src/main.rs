@@ -17,7 +17,7 @@ const USAGE: &str = "framing: what the screens compute, without a screen
                                 flatness, moisture, shear_wall, perforated_wall,
                                 hold_down, anchor_bolts, wall_lines, diaphragm,
                                 uplift, schedule, wall_layers, nail, nail_swap,
-                                common_rafter, hip_valley_cuts, jack
+                                common_rafter, hip_valley_cuts, jack, strapping
   framing schema                JSON Schema of what is taken and what is answered
 
 Exit code 0: every line was answered. 2: one or more were refused; the rest were answered.

@@ -3,6 +3,8 @@
 use layout::roof::Stick;
 use measure::{Angle, Length};
 
+use super::drawn_strapping::DrawnStrapping;
+
 /// What is drawn of a layout.
 #[derive(Clone, Debug, PartialEq)]
 pub enum DrawnLayout {
@@ -10,6 +12,8 @@ pub enum DrawnLayout {
     Rafter(Box<DrawnRafterCut>),
     /// A hip, a valley or a jack on the horses, and its corner in plan.
     Hip(Box<DrawnHip>),
+    /// A ceiling with its strips, and one row of it from the side.
+    Strapping(Box<DrawnStrapping>),
 }
 
 /// A stick with its marks.

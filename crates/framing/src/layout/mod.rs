@@ -5,12 +5,14 @@
 
 mod common_rafter;
 pub mod drawn;
+pub mod drawn_strapping;
 mod hip_valley;
 mod jack;
 mod roof_inputs;
 mod say;
+mod strapping;
 
-use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS};
+use crate::field::{FieldSpec, ROOF_LAYOUT_FIELDS, STRAPPING_FIELDS};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -24,6 +26,8 @@ pub enum LayoutKind {
     HipValleyCuts,
     /// The jacks along a hip or a valley.
     Jack,
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping,
 }
 
 /// What the length of a common rafter is.
@@ -34,15 +38,16 @@ pub const TOP_CUT_TO_HEEL: &str = "from top cut to heel, along the middle";
 pub const FROM_ONE_JACK_TO_THE_NEXT: &str = "from one jack to the next";
 
 impl QuickKind for LayoutKind {
-    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack];
+    const ALL: &'static [Self] = &[Self::CommonRafter, Self::HipValleyCuts, Self::Jack, Self::Strapping];
 
-    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS];
+    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, STRAPPING_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
             Self::CommonRafter => "common_rafter",
             Self::HipValleyCuts => "hip_valley_cuts",
             Self::Jack => "jack",
+            Self::Strapping => "strapping",
         }
     }
 
@@ -51,6 +56,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => "Common rafter",
             Self::HipValleyCuts => "Hip, valley",
             Self::Jack => "Jack rafters",
+            Self::Strapping => "Ceiling strapping",
         }
     }
 
@@ -59,6 +65,7 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::FIELDS,
             Self::HipValleyCuts => hip_valley::FIELDS,
             Self::Jack => jack::FIELDS,
+            Self::Strapping => strapping::FIELDS,
         }
     }
 
@@ -67,8 +74,9 @@ impl QuickKind for LayoutKind {
             Self::CommonRafter => common_rafter::answer(reading),
             Self::HipValleyCuts => hip_valley::answer(reading),
             Self::Jack => jack::answer(reading),
+            Self::Strapping => strapping::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, Strapping);
