@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use framing::bracing::BracingKind;
+use framing::layout::LayoutKind;
 use framing::member::MemberKind;
 use framing::quick::{QuickKind, derive};
 use framing::reply::WorkingReply;
@@ -273,6 +274,25 @@ fn uplift_of_a_wall_on_a_headland() {
             ("uplift_opening", "6'"),
             ("bolt_washer", "plate"),
             ("bolt_every", "32\""),
+        ]
+    ));
+}
+
+#[test]
+fn an_uneven_ceiling_with_a_low_joist() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::Strapping,
+        &[
+            ("strap_across", "112\""),
+            ("strap_along", "64\""),
+            (
+                "strap_readings",
+                "1-1/4, 1-5/8, 1-3/8, 2, 1-1/8, 1-1/2\n1-3/8, 1-1/2, -, 1-7/8, 1-1/4, 1-1/2\n1-1/2, 1-1/2, 1-3/8, 1-3/4, 1-1/4, 1-3/8\n1-1/2, 1-3/8, 1-3/8, 1-5/8, 1-3/8, 1-3/8\n1-5/8, 1-3/8, 1-1/4, 1-1/2, 1-3/8, -",
+            ),
+            ("strap_datum_high", "96"),
+            ("strap_joists_are", "2x12"),
+            ("strap_beam_deep", "11-7/8"),
+            ("strap_stud", "92-5/8"),
         ]
     ));
 }

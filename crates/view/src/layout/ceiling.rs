@@ -9,7 +9,18 @@ use crate::pen::{Pen, circle, dot, outline, rectangle, several};
 use crate::scene::{Ink, Weight};
 
 /// Pixels that a figure of a shim needs for itself: across, along.
-const ROOM: (f64, f64) = (24.0, 22.0);
+const ROOM: (f64, f64) = (22.0, 20.0);
+/// Pixels that a piece is drawn short of a joint, so that the joint is seen.
+const JOINT: f64 = 1.2;
+/// Strips of fewer pixels are drawn as one line.
+const NARROW: f64 = 2.5;
+/// Pixels of the largest dot, and the shim that it stands for, in sixteenths.
+const LARGEST: f64 = 7.0;
+const SIXTEENTHS_OF_LARGEST: f64 = 16.0;
+/// Lines nearer to each other than so many pixels hide the dots.
+const CROWDED: f64 = 8.0;
+/// Dots of fewer pixels have no mark in them.
+const SMALL: f64 = 3.0;
 /// Figures that are written where there is no room for all: those of the thickest shims.
 const WORST: usize = 3;
 /// More crossings than this are drawn as dots only where a shim is.
@@ -19,13 +30,24 @@ const MANY: usize = 400;
 pub(super) fn picture(drawn: &DrawnStrapping, reply: &QuickReply) -> crate::scene::Scene {
     let [across, along] = drawn.room.map(Length::inches);
     let mut pen = Pen::new((0.0, 0.0), (across, along));
-    pen.margin(44.0, 30.0, 30.0);
+    pen.margin(44.0, 30.0, 44.0);
     outline(&mut pen, &rectangle(0.0, 0.0, across, along), Weight::Seen, Ink::Ink);
-    joists(&mut pen, drawn);
-    strips(&mut pen, drawn);
-    let figures = readable(&pen, drawn);
+    let (every_joist, every_row) = spacing(&pen, drawn);
+    let figures = every_joist >= ROOM.0 && every_row >= ROOM.1;
+    let near = every_joist.min(every_row);
+    // Where lines would hide the dots, the dots alone tell where they cross.
+    let crowded = !drawn.crossings.is_empty() && near < CROWDED;
+    if !crowded {
+        joists(&mut pen, drawn);
+        strips(&mut pen, drawn);
+    }
     for crossing in &drawn.crossings {
-        mark(&mut pen, crossing, figures, drawn.crossings.len() <= MANY);
+        if figures {
+            pen.label(beside(&pen, crossing), &figure(crossing));
+        } else {
+            spot(&mut pen, crossing, (near * 0.45).min(LARGEST), drawn.crossings.len() <= MANY);
+        }
+        asked(&mut pen, crossing, figures);
     }
     if !figures {
         worst(&mut pen, drawn);
@@ -38,7 +60,7 @@ pub(super) fn picture(drawn: &DrawnStrapping, reply: &QuickReply) -> crate::scen
     );
     let x = -pen.paper(14.0);
     pen.dimension((x, along), (x, 0.0), &words::length(drawn.room[1]), Some("strap_along"));
-    let below = along + pen.paper(22.0);
+    let below = along + pen.paper(34.0);
     if let Some(says) = legend(drawn, figures) {
         pen.label((across / 2.0, below), says);
     }
@@ -64,10 +86,19 @@ fn joists(pen: &mut Pen, drawn: &DrawnStrapping) {
 }
 
 fn strips(pen: &mut Pen, drawn: &DrawnStrapping) {
+    let (part, narrow) = (pen.paper(JOINT), drawn.strip_wide.inches() < pen.paper(NARROW));
     for row in &drawn.rows {
         let (top, bottom) = ((row.centre - row.wide / 2.0).inches(), (row.centre + row.wide / 2.0).inches());
-        for [from, to] in &row.pieces {
-            pen.shape(rectangle(from.inches(), top, to.inches(), bottom), Weight::Cut, Ink::Ink, false);
+        let last = row.pieces.len().saturating_sub(1);
+        for (index, [from, to]) in row.pieces.iter().enumerate() {
+            let left = from.inches() + if index > 0 { part } else { 0.0 };
+            let right = to.inches() - if index < last { part } else { 0.0 };
+            if narrow {
+                let middle = row.centre.inches();
+                pen.line((left, middle), (right, middle), Weight::Seen, Ink::Ink);
+            } else {
+                pen.shape(rectangle(left, top, right, bottom), Weight::Cut, Ink::Ink, false);
+            }
         }
     }
     let wide = drawn.strip_wide.inches().min(drawn.room[0].inches() / 4.0);
@@ -78,12 +109,13 @@ fn strips(pen: &mut Pen, drawn: &DrawnStrapping) {
     }
 }
 
-/// Whether every crossing has room for its figure.
-fn readable(pen: &Pen, drawn: &DrawnStrapping) -> bool {
+/// The least pixels from joist to joist and from row to row.
+fn spacing(pen: &Pen, drawn: &DrawnStrapping) -> (f64, f64) {
     let near = |places: Vec<f64>| places.windows(2).map(|pair| pair[1] - pair[0]).fold(f64::INFINITY, f64::min);
     let joists = near(drawn.joists.iter().map(|joist| joist.inches()).collect());
     let rows = near(drawn.rows.iter().map(|row| row.centre.inches()).collect());
-    joists >= pen.paper(ROOM.0) && rows >= pen.paper(ROOM.1)
+    let pixel = pen.paper(1.0);
+    (joists / pixel, rows / pixel)
 }
 
 fn place(crossing: &DrawnCrossing) -> (f64, f64) {
@@ -104,16 +136,18 @@ fn figure(crossing: &DrawnCrossing) -> String {
     }
 }
 
-fn mark(pen: &mut Pen, crossing: &DrawnCrossing, figures: bool, all: bool) {
+/// Where the figure of a crossing stands: beside its strip.
+fn beside(pen: &Pen, crossing: &DrawnCrossing) -> (f64, f64) {
     let (x, y) = place(crossing);
-    if figures {
-        pen.label((x, y + pen.paper(11.0)), &figure(crossing));
-    } else {
-        spot(pen, crossing, all);
-    }
+    (x, y + pen.paper(11.0))
+}
+
+/// A ring around what is to be read again, a cross where the joist is to be planed.
+fn asked(pen: &mut Pen, crossing: &DrawnCrossing, figures: bool) {
+    let (x, y) = place(crossing);
     if crossing.doubtful {
-        let ring = circle((x, y), pen.paper(9.0));
-        outline(pen, &ring, Weight::Cut, Ink::AtLimit);
+        let (middle, radius) = if figures { (beside(pen, crossing), 13.0) } else { ((x, y), 9.0) };
+        outline(pen, &circle(middle, pen.paper(radius)), Weight::Cut, Ink::AtLimit);
     }
     if crossing.planed {
         let arm = pen.paper(6.0);
@@ -122,13 +156,18 @@ fn mark(pen: &mut Pen, crossing: &DrawnCrossing, figures: bool, all: bool) {
     }
 }
 
-/// A dot as large as the shim is thick: hollow to 1/4 in, filled over it; a dash where it is not known.
-fn spot(pen: &mut Pen, crossing: &DrawnCrossing, all: bool) {
+/// A dot as large as the shim is thick, with a mark in it over 1/4 in; a dash where it is not known.
+fn spot(pen: &mut Pen, crossing: &DrawnCrossing, most: f64, all: bool) {
     let at = place(crossing);
     match crossing.shim {
         Some(shim) if shim > Length::ZERO => {
-            let radius = pen.paper((1.5 + sixteenths(shim) * 0.35).min(7.0));
-            dot(pen, at, radius, Ink::Ink, sixteenths(shim) > 4.0);
+            let share = (sixteenths(shim) / SIXTEENTHS_OF_LARGEST).min(1.0);
+            let radius = pen.paper(most * (0.25 + 0.75 * share));
+            if most < SMALL {
+                pen.shape(circle(at, radius), Weight::Seen, Ink::Ink, false);
+            } else {
+                dot(pen, at, radius, Ink::Ink, sixteenths(shim) > 4.0);
+            }
         }
         None if all => {
             let half = pen.paper(3.0);
@@ -148,8 +187,7 @@ fn worst(pen: &mut Pen, drawn: &DrawnStrapping) {
     let mut written: Vec<(f64, f64)> = Vec::new();
     let apart = (pen.paper(40.0), pen.paper(22.0));
     for crossing in found {
-        let (x, y) = place(crossing);
-        let beside = (x, y + pen.paper(13.0));
+        let beside = beside(pen, crossing);
         if written.iter().any(|(x, y)| (beside.0 - x).abs() < apart.0 && (beside.1 - y).abs() < apart.1) {
             continue;
         }
@@ -177,7 +215,7 @@ fn alt(drawn: &DrawnStrapping, reply: &QuickReply, figures: bool) -> String {
     let shims = match (drawn.crossings.is_empty(), figures) {
         (true, _) => "",
         (false, true) => " At each crossing stands its shim in sixteenths.",
-        (false, false) => " At each crossing a dot is as large as its shim is thick, filled over 1/4\".",
+        (false, false) => " At each crossing a dot is as large as its shim is thick.",
     };
     format!(
         "The ceiling in plan, {} across {} and {} along them: {} of strips, {} on joists. {} {}.{shims}{}{}",

@@ -12,7 +12,7 @@ const HIGH: f64 = 70.0;
 /// Pixels of a joist that are shown.
 const JOIST: f64 = 34.0;
 /// Pixels that a figure needs.
-const FIGURE: f64 = 46.0;
+const FIGURE: f64 = 58.0;
 /// Heights are never drawn larger than so many times.
 const MOST_TIMES: f64 = 60.0;
 

@@ -1,8 +1,8 @@
 //! Ceiling strapping, read and answered: the set-out of the strips, and the shims where the joists were read.
 //!
 //! Where to look: `given` turns inputs into a ceiling, `reads` lines of readings into heights, `refused` says which input
-//! an error is about; `laid` answers the set-out, `shimmed` the shims, `planed` a low joist, `below` what hangs or stands
-//! below; `drawn` makes the pictures' data.
+//! an error is about; `laid` answers the set-out, `shimmed` and `shim_tables` the shims, `planed` a low joist, `below` what
+//! hangs or stands below; `drawn` makes the pictures' data.
 
 mod below;
 mod drawn;
@@ -11,6 +11,7 @@ mod laid;
 mod planed;
 mod reads;
 mod refused;
+mod shim_tables;
 mod shimmed;
 mod working;
 
@@ -75,7 +76,7 @@ const SHIMS: &[&str] = &["strap_read_in", "strap_datum", "strap_level", "strap_a
 /// What the wall under it rests on.
 const WALL: &[&str] = &["strap_board", "strap_wall_boards", "strap_floor_gap", "strap_floor_thick"];
 
-/// What strips do not settle.
+/// What is looked at when they are up.
 const NEIGHBOURS_AGAIN: &str =
     "When the strips are up, read their undersides again: neighbours within 1/8\" of one plane.";
 
@@ -106,7 +107,7 @@ fn reply(
         Some(shimmed) => {
             action.extend(shimmed::action(shimmed));
             facts.extend(shimmed::facts(reading, given, shimmed));
-            tables.extend(shimmed::tables(shimmed));
+            tables.extend(shim_tables::tables(shimmed));
             shimmed::headline(reading, given, shimmed)
         }
         None => laid::headline(given, strapping),
@@ -123,7 +124,7 @@ fn reply(
         action,
         facts,
         tables,
-        by_code: shimmed.map_or_else(Vec::new, |shimmed| planed::rules(shimmed)),
+        by_code: shimmed.map_or_else(Vec::new, planed::rules),
         needs: below.rules,
         drawn: Drawn::Layout(DrawnLayout::Strapping(Box::new(drawn::drawn(given, strapping, shimmed)))),
         about: about.finish(),
@@ -175,7 +176,10 @@ fn about(reading: &Reading, was_read: bool) -> About<'_> {
         about.say(format!("{NEIGHBOURS_AGAIN} {}.", crate::words::source(layout::strapping::NEIGHBOURS)));
         about.say("Strings of one ceiling must lie in one plane. A missing reading is never made up: a shim between two readings of its joist is marked with ?, one past them is left open.");
     }
-    if given_wide(reading) {
+    if said("strap_datum_high") && reading.word("strap_level") == Some("no") {
+        about.say("A string that is not level has no one height: no height of the ceiling is worked from it.");
+    }
+    if wide_spacing(reading) {
         about.say("Strips over 16\" apart need a ceiling board that is rated for it (from memory): see its label.");
     }
     cautions(&mut about);
@@ -183,6 +187,6 @@ fn about(reading: &Reading, was_read: bool) -> About<'_> {
     about
 }
 
-fn given_wide(reading: &Reading) -> bool {
+fn wide_spacing(reading: &Reading) -> bool {
     reading.number("strap_every").is_some_and(|every| every > 16.0)
 }

@@ -39,7 +39,8 @@ fn input(reading: &Reading, error: &StrappingError) -> (&'static str, String) {
             }
         }
         StrappingError::Count { what, .. } => match *what {
-            "joists" => joists,
+            "joists" if joists == "strap_joists_at" => joists,
+            "joists" => "strap_across",
             "rows" => rows,
             "rows of readings" => "strap_readings",
             "shim sizes" => "strap_shims",

@@ -1,9 +1,7 @@
-//! The shims where the joists were read: what to do, how thick, of which pieces.
-
-use std::collections::BTreeMap;
+//! The shims where the joists were read: how thick, and what to do.
 
 use layout::strapping::{
-    Aim, Ceiling, Crossing, Doubt, Known, Planing, Shim, ShimPlan, ShimSizes, ShimWish, Strapping, ceiling, shims,
+    Aim, Ceiling, Crossing, Doubt, Planing, Shim, ShimPlan, ShimSizes, ShimWish, Strapping, ceiling, shims,
 };
 use measure::Length;
 
@@ -11,15 +9,14 @@ use super::given::{Given, inches};
 use super::planed;
 use super::reads::{self, Reads};
 use super::refused::taken;
-use crate::quick::reply::{FactReply, TableReply};
+use super::shim_tables::stacked;
+use crate::quick::reply::FactReply;
 use crate::quick::say::{fact, length_fact};
 use crate::reading::Reading;
 use crate::words;
 
 /// Readings that are asked for again by name; more are counted.
 const NAMED: usize = 4;
-/// Joists side by side in a table.
-const ABREAST: usize = 6;
 
 /// The shims, and what they were worked from.
 pub(super) struct Shimmed {
@@ -85,6 +82,11 @@ pub(super) fn work(reading: &mut Reading, given: &Given, strapping: &Strapping) 
     Some(Shimmed { reads, plan, wish, planing, planing_asked })
 }
 
+/// Height of a level laser or string over the subfloor; one that is not level has no one height.
+pub(super) fn level_datum(reading: &Reading) -> Option<Length> {
+    reading.length("strap_datum_high").filter(|_| reading.word("strap_level") == Some("yes"))
+}
+
 /// What hangs under the joists.
 pub(super) fn under(reading: &Reading, given: &Given) -> Ceiling {
     Ceiling { strip: given.room.strip.thickness, board: reading.length("strap_board").unwrap_or(Length::ZERO) }
@@ -92,7 +94,7 @@ pub(super) fn under(reading: &Reading, given: &Given) -> Ceiling {
 
 pub(super) fn headline(reading: &Reading, given: &Given, shimmed: &Shimmed) -> (String, String) {
     let under = under(reading, given).thickness();
-    let so_far = if still_open(shimmed).next().is_some() { "of what was read: " } else { "" };
+    let so_far = if still_open(shimmed).next().is_some() { "so far; " } else { "" };
     match shimmed.worst().filter(|shim| shim.thickness > Length::ZERO) {
         Some(worst) => (
             format!("Shim {} at most", words::inches(worst.thickness)),
@@ -175,10 +177,6 @@ fn crossings(count: usize) -> String {
     if count == 1 { "1 crossing".to_owned() } else { format!("{count} crossings") }
 }
 
-fn stacked(stack: &[Length]) -> String {
-    stack.iter().map(|piece| words::inches(*piece)).collect::<Vec<_>>().join(" + ")
-}
-
 pub(super) fn facts(reading: &Reading, given: &Given, shimmed: &Shimmed) -> Vec<FactReply> {
     let plan = &shimmed.plan;
     let worst = shimmed.worst().map_or(Length::ZERO, |shim| shim.thickness);
@@ -192,7 +190,7 @@ pub(super) fn facts(reading: &Reading, given: &Given, shimmed: &Shimmed) -> Vec<
         length_fact("off_plane_in", "off the plane by rounding, at most", plan.off_plane),
         counted("not_read", "crossings of strips that are not known", still_open(shimmed).count()),
     ];
-    if let Some(datum) = reading.length("strap_datum_high") {
+    if let Some(datum) = level_datum(reading) {
         let under = under(reading, given);
         let (low, high) = heights(given, shimmed, datum, under);
         facts.push(length_fact("strip_faces_in", "faces of the strips over the subfloor, lowest", low + under.board));
@@ -211,72 +209,4 @@ fn heights(given: &Given, shimmed: &Shimmed, datum: Length, under: Ceiling) -> (
     let heights = corners.map(|corner| ceiling(&shimmed.plan.plane, corner, datum, under));
     let [first, rest @ ..] = heights;
     rest.into_iter().fold((first, first), |(low, high), one| (low.min(one), high.max(one)))
-}
-
-pub(super) fn tables(shimmed: &Shimmed) -> Vec<TableReply> {
-    let mut tables = by_row(shimmed, &shimmed.plan, "Shims");
-    tables.extend(stacks(shimmed));
-    if let Some(better) = shimmed.planing.as_ref().and_then(|planing| planing.better.as_ref()) {
-        tables.extend(by_row(shimmed, &better.plan, "Shims, with planing"));
-    }
-    tables
-}
-
-/// The shims row by row, so many joists side by side.
-fn by_row(shimmed: &Shimmed, plan: &ShimPlan, heading: &str) -> Vec<TableReply> {
-    let cells: BTreeMap<(usize, usize), String> = shimmed
-        .under_strips(plan)
-        .filter_map(|shim| Some(((shimmed.strip(shim.at)?, shim.at.joist), cell(shim))))
-        .collect();
-    let rows: Vec<usize> = shimmed.reads.strips.iter().copied().flatten().collect();
-    let joists: Vec<usize> = (0..shimmed.reads.readings.joists().len()).collect();
-    let part = |joists: &[usize]| {
-        let (from, to) = (joists.first().map_or(0, |joist| joist + 1), joists.last().map_or(0, |joist| joist + 1));
-        let columns = joists.iter().map(|joist| (joist + 1).to_string());
-        let line = |row: &usize| {
-            let of = |joist: &usize| cells.get(&(*row, *joist)).cloned().unwrap_or_else(|| "-".to_owned());
-            core::iter::once(format!("row {}", row + 1)).chain(joists.iter().map(of)).collect()
-        };
-        TableReply {
-            heading: format!("{heading}, joists {from} to {to}"),
-            columns: core::iter::once("joist".to_owned()).chain(columns).collect(),
-            rows: rows.iter().map(line).collect(),
-            notes: vec![
-                "Inches. 0: the strip lies on the joist. ?: not read, on the line between two readings. -: not known."
-                    .to_owned(),
-            ],
-        }
-    };
-    joists.chunks(ABREAST).map(part).collect()
-}
-
-fn cell(shim: &Shim) -> String {
-    let inches = |length: Length| words::inches(length).trim_end_matches('"').to_owned();
-    let thickness = if shim.exact < Length::from_inches(-1.0 / 32.0) {
-        format!("plane {}", inches(-shim.exact))
-    } else {
-        inches(shim.thickness)
-    };
-    if shim.known == Known::Interpolated { format!("{thickness}?") } else { thickness }
-}
-
-/// Every thickness, how many of it, and its pieces.
-fn stacks(shimmed: &Shimmed) -> Option<TableReply> {
-    let mut counts: BTreeMap<i64, (usize, &Shim)> = BTreeMap::new();
-    for shim in shimmed.under_strips(&shimmed.plan).filter(|shim| shim.thickness > Length::ZERO) {
-        counts.entry((shim.thickness.inches() * 16.0).round() as i64).or_insert((0, shim)).0 += 1;
-    }
-    if counts.is_empty() {
-        return None;
-    }
-    let row = |(count, shim): &(usize, &Shim)| {
-        let made = shim.stack.as_deref().map_or_else(|| "nothing at hand".to_owned(), stacked);
-        vec![words::inches(shim.thickness), count.to_string(), made]
-    };
-    Some(TableReply {
-        heading: "Shims to make".to_owned(),
-        columns: ["thickness", "how many", "made of"].map(str::to_owned).to_vec(),
-        rows: counts.values().map(row).collect(),
-        notes: Vec::new(),
-    })
 }

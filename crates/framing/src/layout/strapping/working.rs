@@ -4,7 +4,7 @@ use layout::strapping::{Aim, NAILS_A_CROSSING, Strapping, TakeOff};
 use members::working::{Basis, Part};
 
 use super::given::Given;
-use super::shimmed::{Shimmed, under};
+use super::shimmed::{Shimmed, level_datum, under};
 use crate::reading::Reading;
 use crate::site::about::About;
 use crate::words::figure;
@@ -100,7 +100,7 @@ fn shims(reading: &Reading, given: &Given, shimmed: &Shimmed) -> Part {
         (under.thickness().inches(), "in"),
         Basis::Input("strap_board"),
     );
-    if let Some(datum) = reading.length("strap_datum_high") {
+    if let Some(datum) = level_datum(reading) {
         part.step(
             "H",
             "finished ceiling over the subfloor at the near left corner",
