@@ -17,11 +17,7 @@ pub(super) fn headline(given: &Given, strapping: &Strapping) -> (String, String)
 
 pub(super) fn action(given: &Given, strapping: &Strapping, takes: &TakeOff) -> Vec<String> {
     let room = &given.room;
-    let mut says = vec![format!(
-        "First strip tight to the near wall. Then centres at {}, {} and so on, all from that wall; the last strip tight to the far wall.",
-        words::inches(room.spacing),
-        words::inches(room.spacing * 2.0)
-    )];
+    let mut says = vec![where_they_go(strapping)];
     says.extend(joints(strapping));
     says.push(format!(
         "Take {} of {} {}: {} of {}. {} nails or screws.",
@@ -40,12 +36,26 @@ fn several(count: usize, thing: &str) -> String {
     if count == 1 { format!("1 {thing}") } else { format!("{count} {thing}s") }
 }
 
+fn where_they_go(strapping: &Strapping) -> String {
+    let last = strapping.rows.len().saturating_sub(1);
+    let inner: Vec<String> = (1..last).filter_map(|row| Some(words::inches(strapping.rows.get(row)?.centre))).collect();
+    let between = match inner.as_slice() {
+        [] => String::new(),
+        [only] => format!(" Then one with its centre at {only} from that wall."),
+        [first, second] => format!(" Then centres at {first} and {second}, both from that wall."),
+        [first, second, ..] => format!(" Then centres at {first}, {second} and so on, all from that wall."),
+    };
+    format!("First strip tight to the near wall.{between} The last strip tight to the far wall.")
+}
+
 /// Joints of the first two rows, which the others repeat.
 fn joints(strapping: &Strapping) -> Option<String> {
     let of = |(index, row): (usize, &Row)| {
         let on: Vec<String> =
             row.runs.iter().flat_map(|run| &run.joints).map(|joist| (joist + 1).to_string()).collect();
-        (!on.is_empty()).then(|| format!("row {} on joist {}", index + 1, on.join(" and ")))
+        (!on.is_empty()).then(|| {
+            format!("row {} on {} {}", index + 1, if on.len() == 1 { "joist" } else { "joists" }, on.join(" and "))
+        })
     };
     let named: Vec<String> = strapping.rows.iter().enumerate().filter_map(of).take(2).collect();
     (!named.is_empty())
