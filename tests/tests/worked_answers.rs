@@ -402,3 +402,22 @@ fn a_floor_with_a_stair_and_a_wall_on_it() {
         ]
     ));
 }
+
+#[test]
+fn an_uneven_ceiling_with_a_low_joist() {
+    insta::assert_snapshot!(worked_quick(
+        LayoutKind::Strapping,
+        &[
+            ("strap_across", "112\""),
+            ("strap_along", "64\""),
+            (
+                "strap_readings",
+                "1-1/4, 1-5/8, 1-3/8, 2, 1-1/8, 1-1/2\n1-3/8, 1-1/2, -, 1-7/8, 1-1/4, 1-1/2\n1-1/2, 1-1/2, 1-3/8, 1-3/4, 1-1/4, 1-3/8\n1-1/2, 1-3/8, 1-3/8, 1-5/8, 1-3/8, 1-3/8\n1-5/8, 1-3/8, 1-1/4, 1-1/2, 1-3/8, -",
+            ),
+            ("strap_datum_high", "96"),
+            ("strap_joists_are", "2x12"),
+            ("strap_beam_deep", "11-7/8"),
+            ("strap_stud", "92-5/8"),
+        ]
+    ));
+}

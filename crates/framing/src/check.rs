@@ -100,6 +100,8 @@ pub enum CheckRequest {
     WallLayout(Box<QuickCase<layout::WallLayout>>),
     /// The joists of a floor, and the panels on them.
     FloorLayout(Box<QuickCase<layout::FloorLayout>>),
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping(Box<QuickCase<layout::Strapping>>),
 }
 
 /// What one line answers.
@@ -180,6 +182,8 @@ pub enum CheckResponse {
     WallLayout(Box<QuickReply>),
     /// The joists of a floor, and the panels on them.
     FloorLayout(Box<QuickReply>),
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping(Box<QuickReply>),
     /// The line was refused: which inputs, and why.
     Refused {
         /// Each input that was refused.
@@ -247,6 +251,7 @@ fn answer(request: &CheckRequest) -> CheckResponse {
         CheckRequest::RoofSheathing(case) => of_quick(case, CheckResponse::RoofSheathing),
         CheckRequest::WallLayout(case) => of_quick(case, CheckResponse::WallLayout),
         CheckRequest::FloorLayout(case) => of_quick(case, CheckResponse::FloorLayout),
+        CheckRequest::Strapping(case) => of_quick(case, CheckResponse::Strapping),
     };
     answered.unwrap_or_else(|refused| CheckResponse::Refused { refused })
 }
@@ -324,6 +329,7 @@ fn kinds() -> Vec<Kind> {
         Kind::of_quick::<layout::RoofSheathing>(),
         Kind::of_quick::<layout::WallLayout>(),
         Kind::of_quick::<layout::FloorLayout>(),
+        Kind::of_quick::<layout::Strapping>(),
     ]
 }
 

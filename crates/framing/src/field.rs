@@ -13,7 +13,7 @@ mod site;
 pub use bracing::BRACING_FIELDS;
 pub use bracing_plan::BRACING_PLAN_FIELDS;
 pub use header::HEADER_FIELDS;
-pub use layout::{FLOOR_LAYOUT_FIELDS, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
+pub use layout::{FLOOR_LAYOUT_FIELDS, ROOF_LAYOUT_FIELDS, STRAPPING_FIELDS, WALL_LAYOUT_FIELDS};
 pub use member::MEMBER_FIELDS;
 pub use site::{SITE_FIELDS, site_fields};
 

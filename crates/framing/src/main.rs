@@ -18,7 +18,7 @@ const USAGE: &str = "framing: what the screens compute, without a screen
                                 hold_down, anchor_bolts, wall_lines, diaphragm,
                                 uplift, schedule, drawn_and_worked, wall_layers, nail,
                                 nail_swap, common_rafter, hip_valley_cuts, jack,
-                                roof_sheathing, wall_layout, floor_layout
+                                roof_sheathing, wall_layout, floor_layout, strapping
   framing schema                JSON Schema of what is taken and what is answered
 
 Exit code 0: every line was answered. 2: one or more were refused; the rest were answered.

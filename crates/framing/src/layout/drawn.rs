@@ -5,6 +5,7 @@ use measure::{Angle, Length};
 
 use super::drawn_joists::DrawnJoists;
 use super::drawn_plates::DrawnPlates;
+use super::drawn_strapping::DrawnStrapping;
 
 /// What is drawn of a layout.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,6 +20,8 @@ pub enum DrawnLayout {
     Plates(Box<DrawnPlates>),
     /// A floor in plan.
     Joists(Box<DrawnJoists>),
+    /// A ceiling with its strips, and one row of it from the side.
+    Strapping(Box<DrawnStrapping>),
 }
 
 /// A roof plane laid flat, its eave below.

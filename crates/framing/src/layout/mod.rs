@@ -7,6 +7,7 @@ mod common_rafter;
 pub mod drawn;
 pub mod drawn_joists;
 pub mod drawn_plates;
+pub mod drawn_strapping;
 mod floor_inputs;
 mod floor_layout;
 mod floor_tables;
@@ -16,6 +17,7 @@ mod lined;
 mod roof_inputs;
 mod say;
 mod sheathing;
+mod strapping;
 mod tape;
 mod wall_inputs;
 mod wall_layout;
@@ -23,7 +25,7 @@ mod wall_openings;
 mod wall_steps;
 mod wall_tables;
 
-use crate::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS};
+use crate::field::{FLOOR_LAYOUT_FIELDS, FieldSpec, ROOF_LAYOUT_FIELDS, STRAPPING_FIELDS, WALL_LAYOUT_FIELDS};
 use crate::quick::reply::QuickReply;
 use crate::quick::{QuickKind, kinds};
 use crate::reading::Reading;
@@ -43,6 +45,8 @@ pub enum LayoutKind {
     WallLayout,
     /// The joists of a floor, and the panels on them.
     FloorLayout,
+    /// Strips across the joists of a ceiling, and the shims behind them.
+    Strapping,
 }
 
 /// What the length of a common rafter is.
@@ -66,9 +70,11 @@ impl QuickKind for LayoutKind {
         Self::RoofSheathing,
         Self::WallLayout,
         Self::FloorLayout,
+        Self::Strapping,
     ];
 
-    const OWN: &'static [&'static [FieldSpec]] = &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS, FLOOR_LAYOUT_FIELDS];
+    const OWN: &'static [&'static [FieldSpec]] =
+        &[ROOF_LAYOUT_FIELDS, WALL_LAYOUT_FIELDS, FLOOR_LAYOUT_FIELDS, STRAPPING_FIELDS];
 
     fn id(self) -> &'static str {
         match self {
@@ -78,6 +84,7 @@ impl QuickKind for LayoutKind {
             Self::RoofSheathing => "roof_sheathing",
             Self::WallLayout => "wall_layout",
             Self::FloorLayout => "floor_layout",
+            Self::Strapping => "strapping",
         }
     }
 
@@ -89,6 +96,7 @@ impl QuickKind for LayoutKind {
             Self::RoofSheathing => "Roof sheathing",
             Self::WallLayout => "Wall layout",
             Self::FloorLayout => "Floor layout",
+            Self::Strapping => "Ceiling strapping",
         }
     }
 
@@ -100,6 +108,7 @@ impl QuickKind for LayoutKind {
             Self::RoofSheathing => sheathing::FIELDS,
             Self::WallLayout => wall_layout::FIELDS,
             Self::FloorLayout => floor_layout::FIELDS,
+            Self::Strapping => strapping::FIELDS,
         }
     }
 
@@ -111,8 +120,9 @@ impl QuickKind for LayoutKind {
             Self::RoofSheathing => sheathing::answer(reading),
             Self::WallLayout => wall_layout::answer(reading),
             Self::FloorLayout => floor_layout::answer(reading),
+            Self::Strapping => strapping::answer(reading),
         }
     }
 }
 
-kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, RoofSheathing, WallLayout, FloorLayout);
+kinds!(LayoutKind: CommonRafter, HipValleyCuts, Jack, RoofSheathing, WallLayout, FloorLayout, Strapping);

@@ -1,11 +1,13 @@
 //! How Layout is shown: which of its inputs speak, and its pictures.
 
+mod ceiling;
 mod figures;
 mod floor;
 mod place;
 mod plan;
 mod plate;
 mod rafter;
+mod row_side;
 mod sheathing;
 mod stick;
 mod wall;
@@ -32,6 +34,7 @@ impl Shown for LayoutKind {
         match (self, id) {
             (Self::WallLayout, id) => wall::speaks(id, reading),
             (Self::FloorLayout, id) => floor::speaks(id, reading),
+            (Self::Strapping, id) => ceiling::speaks(id, reading),
             (_, "fascia_thick") => reading.number("eave_overhang").is_some_and(|overhang| overhang > 0.0),
             (Self::HipValleyCuts, "ridge_thick") => is("hip_meets", "ridge"),
             (Self::HipValleyCuts, "ridge_meets" | "ridge_deep" | "ridge_seat" | "tail_cut") => false,
@@ -63,6 +66,7 @@ impl Shown for LayoutKind {
             Drawn::Layout(DrawnLayout::Sheathing(drawn)) => sheathing::picture(drawn),
             Drawn::Layout(DrawnLayout::Plates(drawn)) => wall::picture(drawn),
             Drawn::Layout(DrawnLayout::Joists(drawn)) => floor::picture(drawn),
+            Drawn::Layout(DrawnLayout::Strapping(drawn)) => ceiling::picture(drawn, reply),
             _ => Pen::new((0.0, 0.0), (100.0, 60.0)).scene("Nothing to draw yet.".to_owned()),
         }
     }
@@ -72,6 +76,9 @@ impl Shown for LayoutKind {
             Drawn::Layout(DrawnLayout::Rafter(drawn)) => Some(rafter::picture(drawn)),
             Drawn::Layout(DrawnLayout::Hip(drawn)) => Some(plan::picture(&drawn.plan)),
             Drawn::Layout(DrawnLayout::Plates(drawn)) => Some(plate::picture(drawn)),
+            Drawn::Layout(DrawnLayout::Strapping(drawn)) => {
+                drawn.side.as_ref().map(|side| row_side::picture(side, drawn.room[0], drawn.joist_thick))
+            }
             _ => None,
         }
     }
