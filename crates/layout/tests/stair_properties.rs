@@ -193,6 +193,7 @@ fn fewer_do(risers: &[Length], than: usize) -> bool {
             padded[tread] += inches(*pad);
             padded[tread + 1] = padded[tread + 1] - inches(*pad);
         }
-        padded.iter().all(|riser| *riser > Length::ZERO) && judge(&padded, Edition::Of2018).unwrap().holds()
+        padded.iter().all(|riser| *riser > Length::ZERO)
+            && judge(&padded, Edition::Of2018).is_ok_and(|judged| judged.holds())
     })
 }

@@ -38,7 +38,7 @@ pub(super) enum Drawing {
     /// Something that has no number by the tables, with why.
     NotWorked(PanelMark, String),
     /// Panels and nails.
-    Worked(PanelMark, Column),
+    Worked(PanelMark, Box<Column>),
 }
 
 /// What follows for the panels of a wall.
@@ -124,7 +124,7 @@ impl<'s> By<'s> {
         }
         let nailing = Nailing { across_studs: self.across, ..panel.nailing };
         match strength(&nailing, &self.framing) {
-            Ok(strength) => Drawing::Worked(panel.clone(), Column::of(line, nailing, &strength)),
+            Ok(strength) => Drawing::Worked(panel.clone(), Box::new(Column::of(line, nailing, &strength))),
             Err(outside) => Drawing::NotWorked(panel.clone(), outside.to_string()),
         }
     }
@@ -218,7 +218,7 @@ impl Compared<'_> {
 
     /// The panels that are drawn, where they have a number.
     pub(super) fn drawn(&self) -> Option<&Column> {
-        if let Drawing::Worked(_, column) = &self.drawing { Some(column) } else { None }
+        if let Drawing::Worked(_, column) = &self.drawing { Some(column.as_ref()) } else { None }
     }
 
     /// The share of the hold-down that is drawn.
