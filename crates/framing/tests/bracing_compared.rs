@@ -50,14 +50,22 @@ fn pairs(reply: &QuickReply) -> &[DrawnPair] {
     }
 }
 
-/// The first wall in the table of panels: drawn, used, worked, used.
-fn panels(reply: &QuickReply) -> Vec<&str> {
-    reply.tables[0].rows[0].iter().skip(1).map(String::as_str).collect()
+/// What a cell says, and the share that it ends with.
+fn parted(cell: &str) -> [&str; 2] {
+    let (text, share) = cell.rsplit_once(", ").filter(|(_, share)| share.ends_with(" %")).unwrap_or((cell, "—"));
+    [text, share]
 }
 
-/// The first wall in the table of ends: push, pull, drawn hold-down, used.
+/// The first wall in the table of panels: drawn, its share, worked, its share.
+fn panels(reply: &QuickReply) -> Vec<&str> {
+    reply.tables[0].rows[0].iter().skip(1).flat_map(|cell| parted(cell)).collect()
+}
+
+/// The first wall in the table of ends: push, pull, drawn hold-down, its share.
 fn ends(reply: &QuickReply) -> Vec<&str> {
-    reply.tables[1].rows[0].iter().skip(1).map(String::as_str).collect()
+    let row = &reply.tables[1].rows[0];
+    let [text, share] = parted(&row[3]);
+    vec![&row[1], &row[2], text, share]
 }
 
 fn near(found: Option<f64>, expected: f64) {

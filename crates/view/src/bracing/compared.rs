@@ -51,7 +51,7 @@ fn legend(pen: &mut Pen) {
     let (top, bottom) = (-22.0, -12.0);
     pen.shape(rectangle(0.0, top, 18.0, bottom), Weight::Cut, Ink::Ink, true);
     pen.label_from((24.0, -17.0), "drawn");
-    pen.label((ALL, -17.0), "100 %");
+    pen.label_from((ALL - 12.0, -17.0), "100 %");
     pen.shape(rectangle(SHARES, top, SHARES + 18.0, bottom), Weight::Hidden, Ink::Ink, false);
     pen.label_from((SHARES + 24.0, -17.0), "worked");
 }

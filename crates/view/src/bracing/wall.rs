@@ -14,6 +14,10 @@ const GAP: f64 = 36.0;
 const PANEL: f64 = 48.0;
 /// A plate's thickness.
 const PLATE: f64 = 1.5;
+/// Pixels of a letter, about.
+const LETTER: f64 = 9.4;
+/// Pixels from one row of figures to the next.
+const ROW: f64 = 17.0;
 /// The most nails that are drawn along one line: more are a smear.
 const NAILS: usize = 40;
 
@@ -24,11 +28,12 @@ pub(super) fn picture(drawn: &DrawnWall, reply: &QuickReply) -> Scene {
     let width = pieces + (0..gaps).map(between).sum::<f64>();
     let height: f64 = drawn.storeys.iter().map(|(height, _)| height.inches()).sum();
     let mut pen = Pen::new((0.0, 0.0), (width, height));
-    pen.margin(66.0, 34.0, 76.0);
+    let second_row = if crowded(&pen, drawn, between) { ROW } else { 0.0 };
+    pen.margin(66.0, 34.0, 76.0 + second_row);
     let mut top = 0.0;
     for (level, (tall, push)) in drawn.storeys.iter().enumerate() {
         let bottom = top + tall.inches();
-        storey(&mut pen, drawn, (top, bottom), between);
+        storey(&mut pen, drawn, (top, bottom), (between, second_row));
         let (tail, head) = (-pen.paper(58.0), -pen.paper(4.0));
         let y = top + PLATE;
         pen.marks.push(Mark::Arrow { from: (tail, y), to: (head, y), figure: String::new(), ink: Ink::Chalk });
@@ -42,7 +47,7 @@ pub(super) fn picture(drawn: &DrawnWall, reply: &QuickReply) -> Scene {
         top = bottom;
     }
     pen.line((-pen.paper(20.0), height), (width + pen.paper(20.0), height), Weight::Seen, Ink::Ink);
-    let below = height + pen.paper(62.0);
+    let below = height + pen.paper(62.0 + second_row);
     let mut left = 0.0;
     for (index, piece) in drawn.pieces.iter().enumerate() {
         let right = left + piece.length.inches();
@@ -76,11 +81,34 @@ fn alt(drawn: &DrawnWall, reply: &QuickReply) -> String {
     )
 }
 
-fn storey(pen: &mut Pen, drawn: &DrawnWall, (top, bottom): (f64, f64), between: impl Fn(usize) -> f64) {
+/// Whether what holds neighbouring pieces down would be written on each other.
+fn crowded(pen: &Pen, drawn: &DrawnWall, between: impl Fn(usize) -> f64) -> bool {
+    let pairs = drawn.pieces.windows(2).enumerate();
+    let close = |(index, pair): (usize, &[DrawnPiece])| {
+        let [one, other] = pair else { return false };
+        let apart = (one.length.inches() + other.length.inches()) / 2.0 + between(index);
+        let letters = one.left.chars().count() + other.left.chars().count();
+        apart < pen.paper(LETTER * letters as f64 / 2.0)
+    };
+    pairs.map(close).any(|close| close)
+}
+
+fn storey(
+    pen: &mut Pen,
+    drawn: &DrawnWall,
+    (top, bottom): (f64, f64),
+    (between, second_row): (impl Fn(usize) -> f64, f64),
+) {
     let mut left = 0.0;
     for (index, piece) in drawn.pieces.iter().enumerate() {
         let right = left + piece.length.inches();
-        self::piece(pen, drawn, piece, [left, top, right, bottom]);
+        let row = if index % 2 == 1 { second_row } else { 0.0 };
+        self::piece(
+            pen,
+            drawn,
+            (piece, second_row <= 0.0 || index + 1 == drawn.pieces.len(), row),
+            [left, top, right, bottom],
+        );
         left = right;
         if index + 1 < drawn.pieces.len() {
             let right = left + between(index);
@@ -115,7 +143,12 @@ fn opening(pen: &mut Pen, opening: &DrawnOpening, [left, top, right, bottom]: [f
     pen.line((left, sill), (right, head), Weight::Fine, Ink::Ink);
 }
 
-fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right, bottom]: [f64; 4]) {
+fn piece(
+    pen: &mut Pen,
+    drawn: &DrawnWall,
+    (piece, has_word, row): (&DrawnPiece, bool, f64),
+    [left, top, right, bottom]: [f64; 4],
+) {
     let ink = if piece.counts { Ink::Ink } else { Ink::Short };
     pen.shape(rectangle(left, top, right, bottom), Weight::Cut, ink, piece.counts);
     for plate in [top + PLATE, top + 2.0 * PLATE, bottom - PLATE] {
@@ -132,7 +165,7 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
     for at in [left + post, right - post] {
         pen.line((at, head), (at, sill), Weight::Seen, ink);
     }
-    level_joints(pen, drawn, piece, [left, top, right, bottom]);
+    level_joints(pen, drawn, (piece, has_word), [left, top, right, bottom]);
     if let Some((edge, field)) = drawn.nails.filter(|_| piece.counts) {
         let mut panel = left;
         while panel < right - 1.0 {
@@ -142,7 +175,7 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
             panel = end;
         }
     }
-    let under = bottom + pen.paper(26.0);
+    let under = bottom + pen.paper(26.0 + row);
     let ends = [(left + post / 2.0, &piece.left), (right - post / 2.0, &piece.right)];
     for (at, pull) in ends.iter().filter(|(_, pull)| !pull.is_empty()) {
         held(pen, (*at, bottom));
@@ -157,7 +190,13 @@ fn piece(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, top, right
 }
 
 /// Level joints of the panels: blocks between the studs where they are blocked, and a word at each.
-fn level_joints(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, _, right, bottom]: [f64; 4]) {
+/// Where there is no room for it at each, the last piece has it for all.
+fn level_joints(
+    pen: &mut Pen,
+    drawn: &DrawnWall,
+    (piece, has_word): (&DrawnPiece, bool),
+    [left, _, right, bottom]: [f64; 4],
+) {
     let word = match (piece.counts, drawn.blocked) {
         (true, true) => "block",
         (true, false) => "open",
@@ -170,7 +209,9 @@ fn level_joints(pen: &mut Pen, drawn: &DrawnWall, piece: &DrawnPiece, [left, _, 
         if piece.counts && drawn.blocked {
             pen.shape(rectangle(left, at - PLATE, right, at + PLATE), Weight::Fine, Ink::Ink, false);
         }
-        pen.label(((left + right) / 2.0, at - pen.paper(11.0)), word);
+        if has_word {
+            pen.label(((left + right) / 2.0, at - pen.paper(11.0)), word);
+        }
     }
 }
 

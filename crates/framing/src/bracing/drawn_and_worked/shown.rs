@@ -11,8 +11,8 @@ const NONE: &str = "—";
 
 /// Two tables, so that each is read across on a phone: the panels in both columns, and what pulls at their ends.
 pub(super) fn tables(all: &[Compared<'_>]) -> Vec<TableReply> {
-    let panels = table("Drawn and worked", &["wall", "drawn", "used", "worked", "used"], all, panels);
-    let ends = table("At their ends", &["wall", "push", "pull", "drawn hold-down", "used"], all, ends);
+    let panels = table("Drawn and worked", &["wall", "drawn", "worked"], all, panels);
+    let ends = table("At their ends", &["wall", "push", "pull", "drawn"], all, ends);
     let notes = vec!["The drawing wins, also where it asks for more or for less.".to_owned()];
     vec![TableReply { notes, ..panels }, ends]
 }
@@ -33,13 +33,20 @@ fn table(
 
 fn panels(one: &Compared<'_>) -> Vec<String> {
     let worked = one.worked.as_ref().map_or_else(|| "none carries".to_owned(), |column| column.nailing.to_string());
-    vec![one.wall.name.clone(), drawn(one), used(one.drawn()), worked, used(one.worked.as_ref())]
+    let with_share = |text: String, column: Option<&Column>| match column.and_then(|column| column.used) {
+        Some(used) => format!("{text}, {}", percent(used)),
+        None => text,
+    };
+    vec![one.wall.name.clone(), with_share(drawn(one), one.drawn()), with_share(worked, one.worked.as_ref())]
 }
 
 fn ends(one: &Compared<'_>) -> Vec<String> {
-    let or_none = |text: Option<String>| text.unwrap_or_else(|| NONE.to_owned());
-    let (pull, used) = (or_none(one.tension().map(pounds)), or_none(one.hold_down_share().map(percent)));
-    vec![one.wall.name.clone(), pounds(one.wall.push), pull, hold_down(one), used]
+    let pull = one.tension().map_or_else(|| NONE.to_owned(), pounds);
+    let held = match one.hold_down_share() {
+        Some(share) => format!("{}, {}", hold_down(one), percent(share)),
+        None => hold_down(one),
+    };
+    vec![one.wall.name.clone(), pounds(one.wall.push), pull, held]
 }
 
 fn drawn(one: &Compared<'_>) -> String {
@@ -52,10 +59,6 @@ fn drawn(one: &Compared<'_>) -> String {
         }
         Drawing::Worked(panel, _) => format!("{}: {}", panel.mark, panel.nailing),
     }
-}
-
-fn used(column: Option<&Column>) -> String {
-    column.and_then(|column| column.used).map_or_else(|| NONE.to_owned(), percent)
 }
 
 fn hold_down(one: &Compared<'_>) -> String {
