@@ -83,14 +83,14 @@ fn alt(drawn: &DrawnWall, reply: &QuickReply) -> String {
 
 /// Whether what holds neighbouring pieces down would be written on each other.
 fn crowded(pen: &Pen, drawn: &DrawnWall, between: impl Fn(usize) -> f64) -> bool {
-    let pairs = drawn.pieces.windows(2).enumerate();
+    let mut pairs = drawn.pieces.windows(2).enumerate();
     let close = |(index, pair): (usize, &[DrawnPiece])| {
         let [one, other] = pair else { return false };
         let apart = (one.length.inches() + other.length.inches()) / 2.0 + between(index);
         let letters = one.left.chars().count() + other.left.chars().count();
         apart < pen.paper(LETTER * letters as f64 / 2.0)
     };
-    pairs.map(close).any(|close| close)
+    pairs.any(close)
 }
 
 fn storey(
