@@ -14,10 +14,10 @@ const GAP: f64 = 36.0;
 const PANEL: f64 = 48.0;
 /// A plate's thickness.
 const PLATE: f64 = 1.5;
-/// Pixels of a letter, about.
-const LETTER: f64 = 9.4;
+/// Pixels of a letter, about: the margins make all of it smaller on a phone, and letters keep their size.
+const LETTER: f64 = 12.4;
 /// Pixels from one row of figures to the next.
-const ROW: f64 = 17.0;
+const ROW: f64 = 20.0;
 /// The most nails that are drawn along one line: more are a smear.
 const NAILS: usize = 40;
 
