@@ -156,6 +156,8 @@ export async function kept(page) {
     PATIENCE,
   );
   assert.ok(["activating", "activated"].includes(state), `the app is not kept on this phone: worker ${state}`);
+  // What the browser fetches by itself, such as the icon, has come too: a server that stops under it is no fault of the app.
+  await page.waitForLoadState("networkidle", { timeout: 3_000 }).catch(() => undefined);
 }
 
 /** Waits until `check` gives something true, and gives it back. */
