@@ -15,6 +15,8 @@ const THICK: f64 = 18.0;
 /// Where the words begin.
 const WORDS: f64 = 84.0;
 const WIDTH: f64 = 300.0;
+/// How high the picture is shown on a phone, in pixels.
+const SHOWN: f64 = 290.0;
 
 pub(super) fn picture(links: &[DrawnLink], reply: &QuickReply) -> Scene {
     let height = LINK * links.len() as f64;
@@ -27,8 +29,10 @@ pub(super) fn picture(links: &[DrawnLink], reply: &QuickReply) -> Scene {
     for (index, link) in links.iter().enumerate() {
         below(&mut pen, link.at, (at(index), links.get(index + 1).map_or(height + 20.0, |_| at(index + 1))));
     }
+    // A long chain is drawn smaller, and letters keep their size: its two lines stand farther apart, evenly at the most.
+    let half_line = (9.0 * (height + 64.0) / SHOWN).clamp(9.0, LINK / 4.0);
     for (index, link) in links.iter().enumerate() {
-        ring(&mut pen, link, at(index));
+        ring(&mut pen, link, (at(index), half_line));
     }
     let up =
         Mark::Arrow { from: (WALL - 34.0, at(0)), to: (WALL - 34.0, -26.0), figure: String::new(), ink: Ink::Chalk };
@@ -103,7 +107,7 @@ fn stud(pen: &mut Pen, (top, bottom): (f64, f64)) {
 }
 
 /// The ring at a link, open where it does not hold, with its words beside it.
-fn ring(pen: &mut Pen, link: &DrawnLink, y: f64) {
+fn ring(pen: &mut Pen, link: &DrawnLink, (y, half_line): (f64, f64)) {
     let ink = match link.holds {
         Some(true) => Ink::Carries,
         Some(false) => Ink::Short,
@@ -118,8 +122,8 @@ fn ring(pen: &mut Pen, link: &DrawnLink, y: f64) {
     }
     pen.line((WALL + 9.0, y), (WORDS - 6.0, y), Weight::Fine, ink);
     let name = if link.weakest { format!("Weakest: {}", link.name) } else { capital(&link.name) };
-    pen.label_from((WORDS, y - 9.0), &name);
-    pen.label_from((WORDS, y + 9.0), &format!("{} on {}", link.demand, link.held));
+    pen.label_from((WORDS, y - half_line), &name);
+    pen.label_from((WORDS, y + half_line), &format!("{} on {}", link.demand, link.held));
     let half = LINK / 2.0;
     pen.pick((0.0, y - half), (WIDTH, y + half), Act::Bring(link.input), link.name.clone());
 }
